@@ -69,12 +69,25 @@ function workingOf(dist: string, { address }: Chapter): HTMLElement {
   ).querySelector('main') as HTMLElement;
 }
 
+/** The list of sources, with the whole entries of each letter in place of its lines. */
+function sourcesOf(dist: string, { address }: Chapter): HTMLElement | null {
+  const main = pageAt(dist, address).querySelector('main');
+  for (const lines of main?.querySelectorAll('ul.sources') ?? []) {
+    const letter = lines.querySelector('a')?.getAttribute('href')?.replace(/#.*/, '') ?? '';
+    lines.replaceWith(pageAt(dist, letter).querySelector('ul.sources') ?? '');
+  }
+  return main;
+}
+
+const pageOf = (dist: string, { address }: Chapter): HTMLElement | null => pageAt(dist, address).querySelector('main');
+const mainOf: Readonly<Record<Kind, typeof pageOf>> = { guide: pageOf, working: workingOf, table: pageOf, words: pageOf, sources: sourcesOf };
+
 /**
  * A page of the built site as a chapter: nothing of the screen, nothing folded, headings one level lower where they stand in a part.
  * Links and ids are as on the site. Throws if the page is not there.
  */
 export function chapterOf(dist: string, chapter: Chapter): HTMLElement {
-  const main = chapter.kind === 'working' ? workingOf(dist, chapter) : pageAt(dist, chapter.address).querySelector('main');
+  const main = mainOf[chapter.kind](dist, chapter);
   if (!main) throw new Error(`${chapter.address} has no text`);
   for (const kind of ['all', chapter.kind] as const) for (const each of main.querySelectorAll(leftOut[kind])) each.remove();
   formsToWays(main);

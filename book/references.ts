@@ -8,7 +8,7 @@ export const anchorOf = (chapter: string, place: string): string => (place === '
 export function targetOf(address: string, from: Chapter, chapters: ReadonlySet<string>): string | undefined {
   const [, path = '', place = ''] = /^([^?#]*)(?:\?[^#]*)?(?:#(.*))?$/.exec(address) ?? [];
   if (path === '') return anchorOf(from.id, place);
-  const id = idOf(path.replace(/working\/$/, ''));
+  const id = idOf(path.replace(/working\/$|(?<=^\/sources\/)[a-z]+\/$/, ''));
   return chapters.has(id) ? anchorOf(id, place) : undefined;
 }
 

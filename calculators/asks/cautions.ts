@@ -1,4 +1,5 @@
 import type { Caution } from '../kit/define.ts';
+import { founder, hasHorses } from './horses.ts';
 
 /** What several calculators warn of in the same words; each says when. */
 export const toxicStubble = {
@@ -20,16 +21,17 @@ export const nothingStands = {
 interface Grazed {
   readonly stock: readonly { readonly kind: string }[];
 }
-const browsers: readonly string[] = ['ewe-nursing', 'ewe-dry', 'doe'];
+const browsers: readonly string[] = ['ewe-nursing', 'ewe-dry', 'doe', 'doe-dry'];
 const thinForCattle = {
   lead: 'Cattle go short on grass this thin before it is gone.',
   say: 'Under about 750 pounds an acre cattle cannot bite off enough in a day. They go short before the grass is gone.',
   source: 'white-b5036',
 };
-/** Grass under about 750 pounds an acre, by who grazes it: cattle cannot fill themselves there, while sheep, goats and horses bite lower and come to other harm. */
+/** Grass under about 750 pounds an acre, by who grazes it: cattle cannot fill themselves there, while sheep, goats and horses bite lower and come to other harm; horses on any grass that is sugary. */
 export const thinGrass = <V extends Grazed>(
   isThin: (values: V) => boolean,
   forCattle: Omit<Caution<V>, 'when'> = thinForCattle,
+  isSugaryHere: (values: V) => boolean = () => false,
 ): readonly Caution<V>[] => [
   { when: (values) => isThin(values) && values.stock.some(({ kind }) => kind !== 'horse' && !browsers.includes(kind)), ...forCattle },
   {
@@ -39,13 +41,7 @@ export const thinGrass = <V extends Grazed>(
     say: 'On grass as thin as this, under about 750 pounds an acre, sheep bite closer than cattle, down to the crown, and goats leave it for brush and weeds. Most worm larvae sit in the lowest inches, and hungry stock eat plants that poison them. Move or feed them before it is this short.',
     source: 'uky-multispecies, coffey-hale-parasites',
   },
-  {
-    when: (values) => isThin(values) && values.stock.some(({ kind }) => kind === 'horse'),
-    lead: 'Horses can founder on grass this thin. Shut the gate and feed hay.',
-    life: true,
-    say: 'Grass as thin as this, under about 750 pounds an acre, is down to its lowest inches. Stressed cool-season grass holds most of its sugar there, and it can founder a horse. Keep horses in a dry lot on hay. Sore feet or a rocked-back stance means the veterinarian at once.',
-    source: 'swinker-laminitis-2013',
-  },
+  { when: (values) => (isThin(values) || isSugaryHere(values)) && hasHorses(values), ...founder },
 ];
 export const recalledInch = {
   lead: 'The pounds in an inch for this stand are from memory. Clip three plots.',

@@ -1,4 +1,4 @@
-import { monthIndexOf } from '../units/days.ts';
+import { northernMonth } from './south.ts';
 
 // What lush growth does to stock, in the same words wherever a form knows the stand and who grazes it.
 
@@ -15,14 +15,14 @@ export const bloat = {
   source: 'volesky-bloat-2023, with msu-fall-bloat',
 } as const;
 
-/** February to April where spring is early (winter-tetany-drovers), May where it is late (harty-tetany-2020); 0 for January. */
+/** February to April where spring is early (winter-tetany-drovers), May where it is late (harty-tetany-2020); 0 for January, half a year later in the south. */
 const staggersMonths: readonly number[] = [1, 2, 3, 4];
-export const isStaggersSeason = (day: number): boolean => staggersMonths.includes(monthIndexOf(day));
-/** Milk takes the magnesium: cows in milk first, and ewes (anderson-tetany). Of goats the lists do not say which are in milk. */
-export const isInMilk = ({ stock }: Grazed): boolean => stock.some(({ kind }) => kind === 'cow-nursing' || kind === 'ewe-nursing');
+export const isStaggersSeason = (day: number, isSouth: boolean): boolean => staggersMonths.includes(northernMonth(day, isSouth));
+/** Milk takes the magnesium: cows in milk first, and ewes (anderson-tetany); does like ewes, by common practice. */
+export const isInMilk = ({ stock }: Grazed): boolean => stock.some(({ kind }) => kind === 'cow-nursing' || kind === 'ewe-nursing' || kind === 'doe');
 export const staggers = {
   lead: 'Lush spring grass can kill cows in milk. Give magnesium before they go in.',
   life: true,
-  say: 'Fast, lush cool-season grass and small grains in spring are short of magnesium for cows and ewes in milk (grass staggers). Old cows with young calves go first: jumpy, staring, staggering, then down and dead. Give them a high-magnesium mineral from 30 days before, or put dry cows and stockers there, and look often. Call the veterinarian at the first sign. Never give cattle mineral to sheep.',
+  say: 'Fast, lush cool-season grass and small grains in spring are short of magnesium for cows, ewes and does in milk (grass staggers). Old cows with young calves go first: jumpy, staring, staggering, then down and dead. Give them a high-magnesium mineral from 30 days before, or put dry cows and stockers there, and look often. Call the veterinarian at the first sign. Never give cattle mineral to sheep.',
   source: 'davis-staggers, with anderson-tetany, winter-tetany-drovers and harty-tetany-2020',
 } as const;

@@ -16,6 +16,7 @@ export const onHay = {
   'ewe-nursing': 'ewe',
   'ewe-dry': 'ewe',
   doe: 'doe',
+  'doe-dry': 'doe',
   horse: 'horse',
   other: 'other',
 } as const satisfies Grazing & OtherWords;
@@ -30,6 +31,7 @@ export const atWater = {
   calf: 'calf-500',
   'ewe-nursing': 'ewe-nursing',
   'ewe-dry': 'ewe',
-  doe: 'goat',
+  doe: 'goat-nursing',
+  'doe-dry': 'goat',
   horse: 'horse',
 } as const satisfies Grazing & OtherWords;

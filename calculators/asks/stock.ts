@@ -16,7 +16,8 @@ export const counted = {
   calf: ['grazing calf', 'grazing calves'],
   'ewe-nursing': ['nursing ewe', 'nursing ewes'],
   'ewe-dry': ['dry ewe', 'dry ewes'],
-  doe: ['doe', 'does'],
+  doe: ['nursing doe', 'nursing does'],
+  'doe-dry': ['dry doe', 'dry does'],
   horse: ['horse', 'horses'],
   other: ['other', 'others'],
 } as const satisfies Readonly<Record<GrazerKind | 'other', Option['short']>>;

@@ -39,19 +39,36 @@ const farmStressLine: HelpLine = {
 /** In the order in which they are shown. */
 export const nationalLines: readonly HelpLine[] = [crisisLine, emergencyLine, farmLine, farmStressLine];
 
-/** A line in three pieces, the number apart, so that a phone can dial it. */
-export function dialed({ who, reach, hours }: HelpLine): { readonly before: string; readonly number: string; readonly after: string } {
-  const found = /\d[\d-]*\d(?![\d-])/.exec(reach);
+const between = '[\\s.\\/()\u2010-\u2014-]{0,3}';
+/**
+ * A whole number to call, with whatever stands between its digits: ten digits or seven, with or without the 1 before them; with a plus, 7 to 15
+ * as the international plan has them (ITU-T E.164 gives at most 15); or one of the lines of three digits. Hours, years and half a number are none.
+ */
+export const numberToCall = new RegExp(
+  `(?<!\\d|\\d[.-])(?:(?:\\+?1${between})?(?:\\(?[2-9]\\d\\d${between})?[2-9]\\d\\d${between}\\d{4}|\\+[2-9](?:${between}\\d){6,14}|[2-9]11|988)(?![.-]?\\d)`,
+);
+/** What a phone dials of a line; nothing where no whole number stands in it. */
+export const dialsOf = (reach: string): string | undefined => numberToCall.exec(reach)?.[0].replace(/[^+\d]/g, '');
+
+/** A line in three pieces, the number apart, so that a phone can dial it; `dials` is the same without what stands between its digits. Throws a RangeError where there is no whole number. */
+export function dialed({ who, reach, hours }: HelpLine): {
+  readonly before: string;
+  readonly number: string;
+  readonly dials: string;
+  readonly after: string;
+} {
+  const found = numberToCall.exec(reach);
   if (!found) throw new RangeError(`A line to call needs a number, got “${reach}”`);
   const [number] = found;
   return {
     before: `${who}: ${reach.slice(0, found.index)}`,
     number,
+    dials: dialsOf(reach) ?? number,
     after: `${reach.slice(found.index + number.length)}${hours === undefined ? '' : `, ${hours}`}.`,
   };
 }
 
-const dials = (line: HelpLine) => ({ text: dialed(line).number, dials: dialed(line).number });
+const dials = (line: HelpLine) => ({ text: dialed(line).number, dials: dialed(line).dials });
 /** The lines in one sentence, in pieces; a piece that `dials` is a number. For a note, and right under an answer. */
 export const shortHelp: readonly { readonly text: string; readonly dials?: string }[] = [
   { text: 'If it weighs on you: call or text ' },

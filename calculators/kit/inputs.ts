@@ -79,7 +79,7 @@ export interface YesNoInput extends Common {
 /**
  * How a date of the example stands to today, so that a fresh form opens with days that can still come: it is today; some days after; the same month
  * and day in this year; the last such day up to an anchor, or today where that is past already (`notBefore`); the first such day from an anchor on,
- * or today where the time from it to another date is under way (`until`); the one that lies between two dates, else the one nearest to them.
+ * or today where the time from it to another date is under way (`until`); as many days before an anchor as it was `built` before a day; the one that lies between two dates, else the one nearest to them.
  * An anchor is `today` or the name of a date at the top of the form. `fixed` is for a date of something that does not move, its reason beside it.
  */
 export type Occurs =
@@ -87,6 +87,7 @@ export type Occurs =
   | 'thisYear'
   | 'fixed'
   | { readonly daysAfterToday: number }
+  | { readonly before: string; readonly built: string }
   | { readonly lastBy: string; readonly notBefore?: 'today' }
   | { readonly nextFrom: string; readonly until?: string }
   | { readonly nearest: readonly [from: string, to: string] };

@@ -16,6 +16,7 @@ export function occurrenceOf(occurs: Occurs, day: number, todayDay: number, { da
   if (occurs === 'today') return todayDay;
   if (occurs === 'thisYear') return sameDayIn(day, yearOf(todayDay));
   if ('daysAfterToday' in occurs) return todayDay + occurs.daysAfterToday;
+  if ('before' in occurs) return dayAt(occurs.before) - builtDays(occurs.built, day);
   if ('nearest' in occurs) return nearestOf(day, dayAt(occurs.nearest[0]), dayAt(occurs.nearest[1]));
   if ('lastBy' in occurs) {
     const last = lastBy(day, occurs.lastBy === 'today' ? todayDay : dayAt(occurs.lastBy));
@@ -23,6 +24,11 @@ export function occurrenceOf(occurs: Occurs, day: number, todayDay: number, { da
   }
   if (occurs.until !== undefined) return Math.max(lastBy(day, endAt(occurs.until)), todayDay);
   return nextFrom(day, occurs.nextFrom === 'today' ? todayDay : dayAt(occurs.nextFrom));
+}
+function builtDays(built: string, day: number): number {
+  const until = dayOf(built);
+  if (until === undefined) throw new RangeError(`occurs needs a day, got ${built}`);
+  return until - day;
 }
 function nextFrom(day: number, anchorDay: number): number {
   const inYear = sameDayIn(day, yearOf(anchorDay));

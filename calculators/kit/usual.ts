@@ -9,6 +9,8 @@ export const usual = {
   cowLb: [700, 2000],
   earlyCalfLb: [120, 650],
   calfLb: [250, 900],
+  // More than a calf for each cow is a slip, or sheep and goats.
+  weanedPercent: [0, 100],
   gainLbPerDay: [0, 3.5],
   eatenLbPerDay: [1.5, 60],
   drunkGalPerDay: [0.5, 35],

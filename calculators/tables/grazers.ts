@@ -36,8 +36,10 @@ export const grazers = {
   },
   'ewe-nursing': { label: 'Ewe with lambs', weightLb: 160, eats: { animal: 'sheep', stage: 'ewe, nursing twins', quality: 'any' } },
   'ewe-dry': { label: 'Dry ewe', weightLb: 160, eats: { animal: 'sheep', stage: 'ewe, maintenance', quality: 'any' } },
-  doe: { label: 'Doe', weightLb: 120, eats: { animal: 'goat', stage: 'doe', quality: 'any' } },
-  horse: { label: 'Horse', weightLb: 1100, eats: { animal: 'horse', stage: 'maintenance', quality: 'any' } },
+  // Links from before have `doe` alone, at what a doe in milk eats. At rest they eat as ewes do (semler-sheep).
+  doe: { label: 'Doe with kids', weightLb: 120, eats: { animal: 'goat', stage: 'doe', quality: 'any' } },
+  'doe-dry': { label: 'Dry doe', weightLb: 120, eats: { animal: 'sheep', stage: 'ewe, maintenance', quality: 'any' } },
+  horse: { label: 'Horse, donkey or mule', weightLb: 1100, eats: { animal: 'horse', stage: 'maintenance', quality: 'any' } },
 } as const satisfies Readonly<Record<string, Grazer>>;
 
 export type GrazerKind = keyof typeof grazers;

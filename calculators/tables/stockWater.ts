@@ -122,6 +122,15 @@ export const intakeRanges = [
   { animal: 'llama', lowGal: 3, highGal: 5, ...handbook },
 ] as const satisfies readonly PrintedRange[];
 
+/**
+ * Animals for which no list goes by heat drink so many times that figure from so hot a day on. Half as much again is common practice; in North Carolina sheep and
+ * goats usually drink 40 percent more in summer than in winter (ncce-wayne-water-2017).
+ */
+export const unlistedHeat = { fromF: 80, times: 1.5, source: 'ncce-wayne-water-2017', where: 'second paragraph', seen: 'print' } as const;
+
+/** The plain animal beside the nursing one: a list that asks more for it asks no less for one in milk. */
+export const plainOf: Partial<Readonly<Record<DrinkingAnimal, DrinkingAnimal>>> = { 'ewe-nursing': 'ewe', 'goat-nursing': 'goat' };
+
 /** How stock come to water, and what the trough must then hold and let in. */
 export const troughRules = {
   source: 'ohioline-anr12-2003',

@@ -19,6 +19,8 @@ export const isMonth = (key: string): key is Month => Object.hasOwn(months, key)
 export const monthKeys = (): readonly Month[] => Object.keys(months).filter(isMonth);
 /** 1 for January. */
 export const monthNumber = (month: Month): number => Object.keys(months).indexOf(month) + 1;
+/** Months from one to another going on round the year, over New Year if need be: 0 to 11. */
+export const monthsOnTo = (from: Month, to: Month): number => (monthNumber(to) - monthNumber(from) + 12) % 12;
 /** `January` for 0. */
 export const monthName = (index: number): string => Object.values(months)[index] ?? '';
 /** `Jan` for 0. */

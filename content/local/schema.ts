@@ -1,4 +1,6 @@
 import * as v from 'valibot';
+import { numberToCall } from '../../calculators/kit/helpLines.ts';
+import { monthsOnTo } from '../../calculators/units/months.ts';
 
 /** Fewer inches than this between start and stop are no graze, and the rest worked out from them is a few days. */
 const leastBiteIn = 2;
@@ -11,13 +13,16 @@ export const rules = {
   growth: 'a curve, or what is known in words',
   hayKind: 'the kind of hay stands in crop, and there is one only',
   order: 'the lower one first: low, likely, high, or poor, normal, good, or fast, slow, in that order',
-  growthOrder: 'growth starts, is best, quits in that order; growth in the fall ends after the best month',
+  growthOrder: 'growth starts, is best, quits in that order within 12 months, over New Year if need be; growth in the fall ends after the best month',
   noPrice: 'a price, or none of it',
 } as const;
 
 const wordsSchema = v.pipe(v.string(), v.minLength(1));
 /** Month and day: `06-30`. */
-const dateSchema = v.pipe(v.string(), v.regex(/^(?:0[1-9]|1[0-2])-(?:0[1-9]|[12]\d|3[01])$/, 'a date is written as month and day, 06-30'));
+const monthDay = '(?:(?:0[13578]|1[02])-(?:0[1-9]|[12]\\d|3[01])|(?:0[469]|11)-(?:0[1-9]|[12]\\d|30)|02-(?:0[1-9]|[12]\\d))';
+const dateSchema = v.pipe(v.string(), v.regex(new RegExp(`^${monthDay}$`), 'a date is written as month and day, 06-30'));
+/** A day of the calendar: `2026-09-14`. February may have its 29th in any year. */
+export const daySchema = v.pipe(v.string(), v.regex(new RegExp(`^\\d{4}-${monthDay}$`), 'a day of the calendar, 2026-09-14'));
 const aboveZeroSchema = v.pipe(v.number(), v.gtValue(0));
 const notNegativeSchema = v.pipe(v.number(), v.minValue(0));
 const rangeSchema = v.pipe(
@@ -75,7 +80,10 @@ const fallFlushes = ['none', 'some', 'much'] as const;
 export const hayCrops = ['alfalfa', 'bermudagrass', 'grass', 'mixed grass', 'grain', 'timothy'] as const;
 
 /** Day, month or year on which prices were seen. */
-const seenSchema = v.pipe(v.string(), v.regex(/^\d{4}(?:-\d\d){0,2}$/, 'a day, a month or a year: 2026-09-14, 2026-09, 2026'));
+const seenSchema = v.pipe(
+  v.string(),
+  v.regex(new RegExp(`^\\d{4}(?:-(?:0[1-9]|1[0-2]|${monthDay}))?$`), 'a day, a month or a year: 2026-09-14, 2026-09, 2026'),
+);
 const monthKeys = ['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', 'oct', 'nov', 'dec'] as const;
 const monthKeySchema = v.picklist(monthKeys);
 const priceSchema = v.optional(aboveZeroSchema);
@@ -90,7 +98,7 @@ const lineSchema = v.strictObject({
   /** Who answers. */
   who: wordsSchema,
   /** Number, and how to use it. */
-  reach: v.pipe(v.string(), v.regex(/\d[\d-]*\d(?![\d-])/, 'a number to call')),
+  reach: v.pipe(v.string(), v.regex(numberToCall, 'a whole number to call')),
   hours: wordsSchema,
 });
 
@@ -210,8 +218,8 @@ export const countrySchema = v.strictObject({
         fallFlush: v.picklist(fallFlushes),
       }),
       v.check(({ startMonth, bestMonth, quitMonth, fallFlush }) => {
-        const [start, best, quit] = [monthKeys.indexOf(startMonth), monthKeys.indexOf(bestMonth), monthKeys.indexOf(quitMonth)];
-        return start <= best && (fallFlush === 'none' ? best <= quit : best < quit);
+        const [best, quit] = [monthsOnTo(startMonth, bestMonth), monthsOnTo(startMonth, quitMonth)];
+        return fallFlush === 'none' ? best <= quit : best < quit;
       }, rules.growthOrder),
     ),
   ),

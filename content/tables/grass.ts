@@ -272,7 +272,7 @@ export const grass: TableGroup = {
       slug: 'access',
       title: 'Grass that cattle don’t reach (slope and distance to water)',
       says: 'How much to take off the feed of ground that is steep or far from water.',
-      trap: 'A cow that has learned the hill does better, and one in the heat does worse. Look at where the dung lies.',
+      trap: 'Each line is for the ground that lies there, not for a whole pasture by its farthest corner. A cow that has learned the hill does better, and one in the heat does worse. Look at where the dung lies.',
       searchWords: ['slope reduction', 'distance to water', 'usable forage', 'grazing distribution', 'stocking rate reduction'],
       file: 'accessReduction',
       calculators: ['carrying-capacity'],

@@ -5,6 +5,7 @@ import type { Calculator } from '../../calculators/kit/define.ts';
 import type { Markup } from '../../calculators/ui/markup.ts';
 import { drawWorking } from '../catalog/drawWorking.ts';
 import { underBase } from '../site/href.ts';
+import { entryPath } from '../sources/entryPath.ts';
 import { type Cited, shortCitations } from '../sources/shortCitation.ts';
 import { markupOf } from './markupOf.ts';
 
@@ -20,15 +21,16 @@ const sources = readdirSync(sourceFiles)
     return { ...source, id: file.replace(/\.json$/, '') };
   });
 const citations = shortCitations(sources);
+const addresses = new Map(sources.map((source) => [source.id, underBase(base, entryPath(source))]));
 
 async function draw(slug: string): Promise<readonly [string, readonly Markup[]]> {
   const { default: calculator }: { default: Calculator } = await import(new URL(`${slug}/definition.ts`, catalog).href);
-  const short = (key: string): string => {
-    const found = citations.get(key);
-    if (!found) throw new Error(`${slug}: no source "${key}" in content/sources`);
-    return found.short;
+  const there = <Found>(found: Found | undefined, key: string): Found => {
+    if (found === undefined) throw new Error(`${slug}: no source "${key}" in content/sources`);
+    return found;
   };
-  return [slug, markupOf(drawWorking(calculator, { short, href: (key) => underBase(base, `/sources/#${key}`) }))];
+  const links = { short: (key: string) => there(citations.get(key), key).short, href: (key: string) => there(addresses.get(key), key) };
+  return [slug, markupOf(drawWorking(calculator, links))];
 }
 
 const slugs = readdirSync(catalog, { withFileTypes: true }).flatMap((entry) => (entry.isDirectory() ? [entry.name] : []));

@@ -60,6 +60,8 @@ const tablesOf = (url: string, title: string, parts: readonly Part[]): readonly 
     ];
   });
 
+const addressOf = (file: string): string => `/${file.replace(/index\.html$/, '')}`;
+
 type Pages = ReadonlyMap<string, HTMLElement>;
 /** A calculator's page holds little of its form; its working's page names all that the form asks, and what can be chosen there. */
 const choicesOf = (file: string, pages: Pages): string =>
@@ -74,7 +76,7 @@ function recordsOfPage(file: string, read: HTMLElement, pages: Pages): readonly 
   const kind = main?.getAttribute('data-kind');
   if (!main || !isKind(kind)) return [];
   const head = main.querySelector('h1');
-  const url = `/${file.replace(/index\.html$/, '')}`;
+  const url = addressOf(file);
   // A calculator's heading is its question.
   const title = required(main.getAttribute('data-title') ?? (head ? textOf(head) : undefined), `title in ${file}`);
   const question = main.getAttribute('data-question');
@@ -106,13 +108,13 @@ const termRecords = (): readonly SearchRecord[] =>
     parts: [],
   }));
 
-/** Each entry of the page of sources is found by who wrote it, the year and its key: whole citations would be a third of the index. The page writes an entry as one list item, the citation first. */
-const sourceRecords = (page: HTMLElement | undefined): readonly SearchRecord[] =>
-  (page?.querySelectorAll('li[data-source]') ?? []).map((entry) => {
+/** Each entry of a page of sources is found by who wrote it, the year and its key: whole citations would be a third of the index. The page writes an entry as one list item, the citation first. */
+const sourceRecords = (file: string, page: HTMLElement): readonly SearchRecord[] =>
+  page.querySelectorAll('li[data-source]').map((entry) => {
     const pieces = entry.querySelector('p')?.childNodes ?? [];
     const address = pieces.findIndex((node) => node instanceof HTMLElement && node.tagName === 'A');
     return {
-      url: `/sources/#${entry.id}`,
+      url: `${addressOf(file)}#${entry.id}`,
       kind: 'source',
       title: required(entry.getAttribute('data-source'), `title of source ${entry.id}`),
       lead: textOf(...(address < 0 ? pieces : pieces.slice(0, address))),
@@ -125,7 +127,7 @@ const sourceRecords = (page: HTMLElement | undefined): readonly SearchRecord[] =
 /** Everything that the search of a built site finds; sources come last. */
 export function searchRecords(pages: Pages): readonly SearchRecord[] {
   // Before the pages are stripped of what is not searched.
-  const sources = sourceRecords(pages.get('sources/index.html'));
+  const sources = [...pages].flatMap(([file, page]) => (file.startsWith('sources/') ? sourceRecords(file, page) : []));
   const found = [...pages].filter(([file]) => /(^|\/)index\.html$/.test(file)).flatMap(([file, page]) => recordsOfPage(file, page, pages));
   return [...found, ...termRecords(), ...sources];
 }

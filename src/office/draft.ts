@@ -87,7 +87,9 @@ export function readTyped({ kind }: OfficeField, text: string): Data {
   const trimmed = text.trim();
   if (trimmed === '') return undefined;
   if (kind !== 'number' && kind !== 'months') return trimmed;
-  const plain = trimmed.replace(/^\$\s*/, '').replace(/(?<=\d),(?=\d{3}(?:\D|$))/g, '');
+  const bare = trimmed.replace(/^\$\s*/, '');
+  // Commas between thousands, and nothing that may be a decimal comma: `0,180`.
+  const plain = /^-?[1-9]\d{0,2}(?:,\d{3})+(?:\.\d*)?$/.test(bare) ? bare.replaceAll(',', '') : bare;
   return /^-?(?:\d+\.?\d*|\.\d+)$/.test(plain) ? Number(plain) : trimmed;
 }
 

@@ -11,7 +11,7 @@ const pauseMs = 900;
 
 if (box && field && count) {
   const all = Number(count.dataset['of']);
-  // Read when somebody types: most follow a link to one entry.
+  // Read when somebody types: most come by a link or go by the letters.
   const readSections = () =>
     [...document.querySelectorAll<HTMLElement>('.source-letter')].map((section) => ({
       section,

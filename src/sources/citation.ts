@@ -2,6 +2,7 @@ import { type CollectionEntry, getCollection } from 'astro:content';
 import type { SourceLinks } from '../catalog/drawWorking.ts';
 import { href } from '../site/href.ts';
 import { readPerson } from './authorName.ts';
+import { entryPath, letterOf } from './entryPath.ts';
 import { byAuthor, type Cited, listed, shortCitations } from './shortCitation.ts';
 
 export type SourceEntry = CollectionEntry<'sources'>;
@@ -18,6 +19,9 @@ const cited = ({ id, data }: SourceEntry): Cited => ({ id, ...data });
 
 /** Every source, in the order of a list of references. */
 export const sources: readonly SourceEntry[] = (await getCollection('sources')).sort((one, other) => byAuthor(cited(one), cited(other)));
+
+/** The same under the letters that they are listed by. */
+export const sourcesByLetter: readonly (readonly [string, readonly SourceEntry[]])[] = [...Map.groupBy(sources, ({ data }) => letterOf(data))];
 
 const short = shortCitations(sources.map(cited));
 
@@ -48,4 +52,4 @@ export const sourceOf = (key: string): SourceEntry => {
 };
 
 /** How sources are named and linked where their keys stand beside a figure. */
-export const sourceLinks: SourceLinks = { short: (key) => shortCitation(sourceOf(key)), href: (key) => href(`/sources/#${key}`) };
+export const sourceLinks: SourceLinks = { short: (key) => shortCitation(sourceOf(key)), href: (key) => href(entryPath(cited(sourceOf(key)))) };

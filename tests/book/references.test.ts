@@ -17,13 +17,14 @@ describe('where a link leads to in the book', () => {
     expect(targetOf('#how-long', here, chapters)).toBe('guides-resting-grass--how-long');
     expect(targetOf('/calculators/hay-value/?price=90&v=1', here, chapters)).toBe('calculators-hay-value');
     expect(targetOf('/calculators/hay-value/working/', here, chapters)).toBe('calculators-hay-value');
-    expect(targetOf('/sources/#pratt-1994', here, chapters)).toBe('sources--pratt-1994');
+    expect(targetOf('/sources/', here, chapters)).toBe('sources');
+    expect(targetOf('/sources/p/#pratt-1994', here, chapters)).toBe('sources--pratt-1994');
     expect(targetOf('/place/', here, chapters)).toBeUndefined();
   });
 
   it('gives each link room for its page, but not where the alphabet leads, and says what is only on the site', () => {
     const main = parse(
-      `<main><h2 id="how-long">How long</h2><p><a href="/calculators/hay-value/?a=1">price it</a> <a href="/sources/#pratt-1994">Pratt</a>
+      `<main><h2 id="how-long">How long</h2><p><a href="/calculators/hay-value/?a=1">price it</a> <a href="/sources/p/#pratt-1994">Pratt</a>
       <a href="/place/">your place</a> <a href="https://example.org/a<b">out</a></p></main>`,
     );
     const targets = leadLinks(main, here, chapters, (target) => `#${target}`, true);

@@ -25,6 +25,7 @@ export const kinds: readonly Kind[] = [
   { name: 'sheet', address: '/sheets/rain-gauge-year/' },
   { name: 'local values', address: '/local/' },
   { name: 'sources', address: '/sources/' },
+  { name: 'sources of a letter', address: '/sources/m/' },
   { name: 'about', address: '/about/' },
   { name: 'checks', address: '/checks/' },
   { name: 'checks of a subject', address: '/checks/runoff/' },

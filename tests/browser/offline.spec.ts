@@ -25,7 +25,7 @@ test('after one visit to the first page the whole site opens with no server and 
   await server.stop();
   await context.setOffline(true);
 
-  for (const address of ['/', oneBelow('/guides/'), oneBelow('/calculators/'), '/sources/', '/checks/']) {
+  for (const address of ['/', oneBelow('/guides/'), oneBelow('/calculators/'), '/sources/', oneBelow('/sources/'), '/checks/']) {
     const response = await page.goto(at(address));
     expect(response?.status(), address).toBe(200);
     await expect(page.locator('h1'), address).toBeVisible();

@@ -85,14 +85,14 @@ test('two windows: other fields are joined, the same field shows both, and the p
   await expect(page.locator('summary', { hasText: 'Low bench' })).toBeVisible();
   // Both type before either has written.
   await Promise.all([page.getByLabel('Low bench: Size').fill('41'), second.getByLabel('Low bench: Size').fill('42')]);
-  const asked = page.getByText('Changed in two windows.');
+  const asked = page.getByText('Changed in two windows, or on two devices.');
   await expect(asked).toBeVisible();
-  await expect(second.getByText('Changed in two windows.')).toBeVisible();
+  await expect(second.getByText('Changed in two windows, or on two devices.')).toBeVisible();
   await expect(page.getByRole('button', { name: /41 ac/ })).toBeVisible();
   await page.getByRole('button', { name: /42 ac/ }).click();
   await expect(asked).toBeHidden();
   await expect(page.getByLabel('Low bench: Size')).toHaveValue('42');
-  await expect(second.getByText('Changed in two windows.')).toBeHidden();
+  await expect(second.getByText('Changed in two windows, or on two devices.')).toBeHidden();
   await expect(second.getByLabel('Low bench: Size')).toHaveValue('42');
 });
 

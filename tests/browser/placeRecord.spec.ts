@@ -129,11 +129,11 @@ test('the same field of a line in two windows is told in words, by its name', as
   const low = aMove({ placeId, inDay: '2027-06-08', paddockName: 'Low bench', word: 'left the fescue' });
   await open(page, 'record', [{ ...low, clash: [clash('word', '"ate the fescue"'), clash('paddockId', '"high"'), clash('inDay', '"2027-06-07"')] }]);
   await page.locator('summary', { hasText: 'Low bench, Jun 8' }).click();
-  const asked = page.locator('.place-bar', { hasText: 'was changed in two windows.' });
+  const asked = page.locator('.place-bar', { hasText: 'was changed in two windows, or on two devices.' });
   await expect(asked).toContainText([
-    'A word was changed in two windows. It says: left the fescue. Kitchen window has: ate the fescue.',
-    'Paddock was changed in two windows. It says: Low bench. Kitchen window has: High bench.',
-    'In was changed in two windows. It says: Jun 8, 2027. Kitchen window has: Jun 7, 2027.',
+    'A word was changed in two windows, or on two devices. It says: left the fescue. Kitchen window has: ate the fescue.',
+    'Paddock was changed in two windows, or on two devices. It says: Low bench. Kitchen window has: High bench.',
+    'In was changed in two windows, or on two devices. It says: Jun 8, 2027. Kitchen window has: Jun 7, 2027.',
   ]);
   await asked.first().getByRole('button', { name: 'Take the other' }).click();
   await expect(page.locator('#m1-word')).toHaveValue('ate the fescue');
@@ -222,6 +222,20 @@ test('tables go out and come in again, line by line, and nothing is written befo
   await expect.poll(async () => (await rain(page)).length).toBe(2);
   await give('<!doctype html><script>alert(1)</script>');
   await expect(page.getByText('The first line must name the columns.')).toBeVisible();
+});
+
+test('in metric the table of moves goes out in metric, and changes nothing when it comes back', async ({ page }) => {
+  await page.goto('/about/');
+  await page.evaluate((key) => localStorage.setItem(key, 'si'), unitsKey);
+  await open(page, 'record');
+  await page.locator('summary', { hasText: 'Save or bring in a table' }).click();
+  const [saved] = await Promise.all([page.waitForEvent('download'), button(page, 'Save moves.csv').click()]);
+  const text = readFileSync(await saved.path(), 'utf8');
+  // 1,250 lb are 566.9905 kg.
+  expect(text).toMatch(/^paddock,hectares,.*weight_kg,height_in_mm,height_out_mm,hay_kg,word,kg_day\n/);
+  expect(text).toContain(',45,566.9905,');
+  await page.getByLabel('Bring in a table of moves or of rain').setInputFiles({ name: 'moves.csv', mimeType: 'text/csv', buffer: Buffer.from(text) });
+  await expect(button(page, 'Nothing new to bring in')).toBeDisabled();
 });
 
 test('the rain that a calculator kept before is offered once', async ({ page }) => {

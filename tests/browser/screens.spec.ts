@@ -25,7 +25,7 @@ const kinds = [
   '/licenses/',
   '/from-a-folder/',
   '/calculators/storm-runoff/working/',
-  ...['guides', 'tables', 'sheets', 'local', 'checks'].flatMap((folder) =>
+  ...['guides', 'tables', 'sheets', 'local', 'checks', 'sources'].flatMap((folder) =>
     addresses.filter((address) => address.startsWith(`/${folder}/`) && address !== `/${folder}/`).slice(0, 2),
   ),
 ];

@@ -162,7 +162,7 @@ test.describe(() => {
     await page.goto('/search/?q=cant+sleep+worried+about+the+ranch');
     await expect(lines).toBeVisible();
     await expect(lines.locator('> ul > li')).toHaveCount(nationalLines.length);
-    for (const { number } of nationalLines.map(dialed)) await expect(lines.locator(`a[href="tel:${number}"]`)).toBeVisible();
+    for (const { dials } of nationalLines.map(dialed)) await expect(lines.locator(`a[href="tel:${dials}"]`)).toBeVisible();
     await expect(lines.locator('> ul')).not.toContainText(/Farm Progress|common practice|n\.d\./);
     await expect(lines.locator('details')).not.toHaveAttribute('open');
     await expect(page.locator(status)).not.toContainText(/No page here|Nothing/);
@@ -200,6 +200,9 @@ test('a source shows its whole citation', async ({ page }) => {
   await page.goto('/search/?q=achouri');
   await expect(page.locator(results).first().locator('.kind')).toHaveText('Source');
   await expect(page.locator(results).first()).toContainText('Journal of Range Management');
+  await page.locator(results).first().getByRole('link').click();
+  await expect(page).toHaveURL(/\/sources\/a\/#achouri/);
+  await expect(page.locator('.sources > li:target')).toContainText('Used in:');
 });
 
 test('a link to a source or a letter lands on it, however long the list above it is', async ({ page }) => {
@@ -214,10 +217,36 @@ test('a link to a source or a letter lands on it, however long the list above it
   await page.waitForTimeout(300);
   expect(await topOf(`#${late}`)).toBeGreaterThanOrEqual(0);
   expect(await topOf(`#${late}`)).toBeLessThan(60);
+  // The line is marked, and leads to the whole entry.
+  await expect(page.locator(`.sources > li[id="${late}"]`)).toHaveCSS('border-left-width', '8px');
+  await page.locator(`.sources > li[id="${late}"] a`).click();
+  await expect(page).toHaveURL(new RegExp(`/sources/[a-z]+/#${late}$`));
+  await expect(page.locator(`.sources > li[id="${late}"]`)).toHaveCSS('border-left-width', '8px');
+  await expect(page.locator(`.sources > li[id="${late}"] .muted`)).toBeInViewport();
   await page.goto('about:blank');
   await page.goto('/sources/');
   await page.getByRole('navigation', { name: 'Letters' }).getByRole('link', { name: 'S', exact: true }).click();
   await page.waitForTimeout(300);
   expect(await topOf('#letter-s')).toBeGreaterThanOrEqual(0);
   expect(await topOf('#letter-s')).toBeLessThan(60);
+});
+
+test('the list of sources keeps those whose citation has every word that is typed', async ({ page }) => {
+  await page.goto('/sources/');
+  const shown = page.locator('.sources > li:visible');
+  const all = await shown.count();
+  await page.locator('#source-words').fill('range MANAGEMENT 1984');
+  await expect(page.locator('#source-count')).toHaveText(new RegExp(`^\\d+ of ${all} sources$`));
+  const left = await shown.allTextContents();
+  expect(left.length).toBeGreaterThan(0);
+  expect(left.length).toBeLessThan(all / 10);
+  for (const each of left) for (const word of ['range', 'management', '1984']) expect(each.toLowerCase()).toContain(word);
+  // Letters with none left go too, as do their headings.
+  const headings = await page.locator('.source-letter h2:visible').allTextContents();
+  expect(headings.length).toBeLessThan(await page.locator('.source-letter h2').count());
+  expect(await page.locator('.letters a:visible').allTextContents()).toEqual(headings);
+  await page.locator('#source-words').fill('range zzzz');
+  await expect(page.locator('#source-count')).toHaveText('No source has all of those words');
+  await page.locator('#source-words').fill('');
+  await expect(shown).toHaveCount(all);
 });

@@ -25,9 +25,18 @@ test('two windows on one visit: each keeps its field and its result', async ({ p
   await other.close();
   await page.reload();
   await placed(page);
-  await expect(page.getByText('What we saw was changed in two windows.')).toBeVisible();
-  await button(page, 'Take the other').tap();
-  await expect(page.getByLabel('What we saw')).toHaveValue('Seen otherwise.');
+  await expect(page.getByText('What we saw was changed in two windows, or on two devices.')).toBeVisible();
+  // Nor does a note go out before somebody has seen that its visit says two things.
+  await page.goto(page.url().replace('#/visit/', '#/note/'));
+  await placed(page);
+  const still = page.getByText('Its visit still says two things. Pick before this note goes out:');
+  await expect(still).toBeVisible();
+  await expect(page.getByText('What we saw was changed in two windows, or on two devices.')).toBeVisible();
+  await page.goBack();
+  await placed(page);
+  await expect(button(page, 'Take the other')).toBeVisible();
+  await button(page, 'Keep both').tap();
+  await expect(page.getByLabel('What we saw')).toHaveValue('Seen here.\nSeen otherwise.');
   await expect(page.getByText('was changed in two windows')).toHaveCount(0);
 });
 

@@ -1,7 +1,9 @@
 // The note of a visit: every way out of it, for whom each is, and its words changed in place.
 import { readFileSync } from 'node:fs';
 import { expect, type Page, test } from '@playwright/test';
+import type { Place } from '../../src/place/model/place.ts';
 import { ready } from './forms.ts';
+import { twoBench } from './placeOfOnes.ts';
 import { button } from './placePage.ts';
 import { begun, kept, printedWords, visitorsPhone, visits, written } from './visitsOfOnes.ts';
 
@@ -12,8 +14,8 @@ async function saved(page: Page, name: string): Promise<{ readonly name: string;
   return { name: download.suggestedFilename(), text: readFileSync(await download.path(), 'utf8') };
 }
 /** A visit with people, a test, money, words and a step. */
-async function told(page: Page): Promise<void> {
-  await begun(page);
+async function told(page: Page, place: Place = { ...twoBench, linkBase: test.info().project.use.baseURL }): Promise<void> {
+  await begun(page, place);
   await button(page, 'High bench').tap();
   await kept(page, 'Infiltration rate from a ring test', 'ring-test');
   await kept(page, 'Keep and feed, or sell and buy back', 'feed-or-sell');
@@ -97,6 +99,20 @@ test('where the browser lets no page copy, the note stands there selected', asyn
   await button(page, 'Copy').tap();
   await expect(page.getByText('press copy')).toBeVisible();
   expect(await page.evaluate(() => getSelection()?.toString())).toContain('What we agreed');
+});
+
+test('a note made on a device or network of one’s own has no dead link: it asks where a copy is, and says how to open it by hand', async ({
+  page,
+}) => {
+  await told(page, twoBench);
+  await expect(page.getByText(/^This copy is at 127\.0\.0\.1:\d+, which opens on this device or its own network alone/)).toBeVisible();
+  await expect(page.locator('.note-block a[href*="/calculators/"]')).toHaveCount(0);
+  await expect(page.getByText('To open it: in any copy of these pages open “Infiltration rate from a ring test”')).toBeVisible();
+  // It stays while it is typed, key by key.
+  const address = page.getByLabel('Address of the copy of these pages that people reach');
+  await address.pressSequentially('https://office.example/field');
+  await expect(address).toHaveValue('https://office.example/field');
+  await expect(page.locator('.note-block a[href^="https://office.example/field/calculators/ring-test/"]')).toHaveCount(1);
 });
 
 test('a note’s link opens the same figures where the site was never seen', async ({ page, browser }) => {

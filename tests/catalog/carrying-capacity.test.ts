@@ -3,8 +3,10 @@ import { describe, expect, test } from 'vitest';
 import definition from '../../calculators/catalog/carrying-capacity/definition.ts';
 import { inputs } from '../../calculators/catalog/carrying-capacity/inputs.ts';
 import { resultAt, runQuery } from '../../calculators/kit/cases.ts';
+import { commonGrazer } from '../../calculators/math/herd/likelyIntakePercent.ts';
 import { dayMs } from '../../calculators/units/days.ts';
 import { isoDay } from '../../calculators/units/printQuantity.ts';
+import { expectWithin } from '../support/expectWithin.ts';
 
 const run = (query: string) => runQuery(definition, query);
 const numberAt = (query: string, path: string): number => Number(resultAt(run(query), path));
@@ -29,6 +31,24 @@ describe('carrying-capacity', () => {
     expect(sharesAt(10)).toEqual([5, 10, 25]);
     expect(sharesAt(40)).toEqual([25, 40, 55]);
     expect(sharesAt(80)).toEqual([65, 80, 90]);
+  });
+  // Appetites of the guides: hibberd-thrift-1992 for cows, semler-sheep and nrc-small-ruminants-2007 for ewes.
+  test('one kind stands for another by what they eat: a dry flock and its cows carry the same', () => {
+    const eatsLb = (kind: 'cow-nursing' | 'ewe-dry' | 'ewe-nursing'): number => {
+      const { weightLb, intakePercent } = commonGrazer(kind);
+      return (weightLb * intakePercent) / 100;
+    };
+    expectWithin(eatsLb('cow-nursing') / eatsLb('ewe-dry'), 10, 0.5);
+    expectWithin(eatsLb('cow-nursing') / eatsLb('ewe-nursing'), 5, 0.5);
+    expect(inputs.pastures.columns.usualHead.help).toContain('ten dry ewes, or five with lambs');
+    expect(inputs.usualEatenLbPerDay.help).toContain(`a dry ewe of 160 lb (73 kg) about ${eatsLb('ewe-dry')} lb`);
+    const carried = (usual: string): number =>
+      numberAt(
+        `yield-from=stock-days&herd.kind=ewe-dry&herd.count=250&herd.weight=160lb&herd.intake=2pct&pastures.lasted=160d&${usual}`,
+        'normalHead',
+      );
+    const [flock, asCows] = [carried('pastures.usual=250&usual-eaten=3.2lb/d'), carried('pastures.usual=25&usual-eaten=31lb/d')];
+    expectWithin(asCows / flock, 1, 0.05);
   });
   test('feeds nobody with what grows after the last day', () => {
     // By North Dakota's curve 5, 40 and 35 % of the year have grown by the end of June.
@@ -93,15 +113,58 @@ describe('carrying-capacity', () => {
   });
 
   test.each([
-    ['to=2027-03-01', 'same calendar year'],
+    ['to=2027-04-20', 'at most 12 months'],
+    ['to=2027-03-01', 'two seasons'],
     ['to=2026-04-01&today=2026-04-20', 'come after turn-in'],
     ['today=2026-03-01', 'between turn-in and the last day'],
     ['go=2026-06-01', 'from today to before the last day'],
     ['start-month=jun&best-month=may', 'in order'],
     ['quit-month=may&fall-flush=some', 'after the best one'],
-    ['from=2026-01-01&today=2026-01-01&go=2026-01-01&to=2026-02-15', 'nothing has grown'],
   ])('%s is refused in words', (query, words) => {
     expect(() => run(query)).toThrow(words);
+  });
+});
+
+describe('a season over New Year', () => {
+  const season = (curve: string, from: string, today: string, to: string) =>
+    `${curve}&fall-flush=none&from=${from}&today=${today}&go=${today}&to=${to}&so-far=100pct&rest=100pct`;
+  const annual = season('start-month=nov&best-month=mar&quit-month=may', '2026-11-01', '2027-01-31', '2027-05-31');
+  test('on annual range: by January 31 126 of 620 parts are due, by hand, and the winter is counted as days grazed', () => {
+    const { values } = run(annual);
+    close(Number(values['grownPercent']), (100 * 126) / 620);
+    close(Number(values['endPercent']), 100);
+    // November 30, December 31, January 31 days; turn-in is the first of them.
+    expect([values['goneDays'], values['seasonDays']]).toEqual([91, 211]);
+    const lines = values['monthLines'];
+    const due = Array.isArray(lines) ? lines.map(({ duePercent }) => Number(duePercent)) : [];
+    // 9, 36, 81, 144, 225 of 225 from November to March, then 100/225 and 25/225.
+    expect(due.map((each) => Math.round((each * 620) / 100))).toEqual([9, 45, 126, 270, 495, 595, 620]);
+  });
+  test('turned by half a year it is the same by months', () => {
+    const turned = season('start-month=may&best-month=sep&quit-month=nov', '2026-05-01', '2026-07-31', '2026-11-30');
+    for (const path of ['grownPercent', 'endPercent', 'monthLines.0.duePercent', 'monthLines.3.duePercent', 'monthLines.6.duePercent'])
+      close(numberAt(turned, path), numberAt(annual, path));
+  });
+  test('a year later it is the same in every figure', () => {
+    const shape = 'start-month=oct&best-month=dec&quit-month=mar';
+    const [one, other] = [season(shape, '2024-10-01', '2024-12-15', '2025-03-31'), season(shape, '2025-10-01', '2025-12-15', '2026-03-31')].map(
+      (query) => {
+        const { shown, values } = run(query);
+        return shown.filter((key) => typeof values[key] === 'number' && !key.endsWith('Day')).map((key) => [key, values[key]]);
+      },
+    );
+    expect(one?.length).toBeGreaterThan(5);
+    expect(other).toEqual(one);
+  });
+  test('reaches from the growth of one summer into the winter after it, and no further than the next growth', () => {
+    close(numberAt('to=2027-02-28', 'endPercent'), 100);
+    expect(numberAt('to=2027-02-28', 'seasonDays')).toBe(314);
+  });
+  test('says where all of it grew before turn-in', () => {
+    const says = (query: string) => run(query).cautions.some(({ lead }) => lead.includes('still stands uneaten'));
+    expect(says('from=2026-01-01&today=2026-01-01&go=2026-01-01&to=2026-02-15')).toBe(true);
+    expect(says('from=2026-11-15&today=2026-11-15&go=2026-11-15&to=2026-12-31')).toBe(true);
+    expect(says(annual)).toBe(false);
   });
 });
 

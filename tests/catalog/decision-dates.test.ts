@@ -177,3 +177,61 @@ describe('decision-dates', () => {
     },
   );
 });
+
+describe('a plan over New Year', () => {
+  const plan = (curve: string, dates: string) =>
+    `${curve}&fall-flush=none&${dates}&rain-from=station&station=${Array.from({ length: 12 }, () => '2in').join()}&rain-so-far=4in&steps.step=look,sell-open`;
+  const annual = plan(
+    'start-month=nov&best-month=mar&quit-month=may',
+    'today=2027-01-10&end=2027-05-31&since-month=oct&steps.day=2027-01-31,2027-03-31',
+  );
+  const at = (query: string, path: string): number => Number(resultAt(runQuery(decisionDates, query), path));
+  it('on annual range: 126 of 620 parts by January 31 and 495 by March 31, by hand, with rain from October on', () => {
+    expectWithin(at(annual, 'dates.0.grownPercent'), (100 * 126) / 620, 1e-9);
+    expectWithin(at(annual, 'dates.1.grownPercent'), (100 * 495) / 620, 1e-9);
+    expectWithin(at(annual, 'dates.1.comesPercent'), (100 * 125) / 620, 1e-9);
+    // Four months of 2 in by January 31, eight by May 31.
+    expectWithin(at(annual, 'dates.0.normalIn'), 8, 1e-9);
+    expectWithin(at(annual, 'seasonNormalIn'), 16, 1e-9);
+    expect(printDay(at(annual, 'sinceDay'))).toBe('Oct 1, 2026');
+    expect(at(annual, 'dates.0.leftDays')).toBe(120);
+  });
+  it('may be opened in the fall before it, and turned by half a year it has the same growth', () => {
+    expectWithin(at(annual.replace('today=2027-01-10', 'today=2026-10-10'), 'dates.0.grownPercent'), (100 * 126) / 620, 1e-9);
+    const turned = plan(
+      'start-month=may&best-month=sep&quit-month=nov',
+      'today=2026-07-10&end=2026-11-30&since-month=apr&steps.day=2026-07-31,2026-09-30',
+    );
+    for (const path of [
+      'dates.0.grownPercent',
+      'dates.1.comesPercent',
+      'endPercent',
+      'dates.0.normalIn',
+      'season.0.grassPercent',
+      'season.4.grassPercent',
+    ])
+      expectWithin(at(turned, path), at(annual, path), 1e-9);
+  });
+  it('counts the seasons of a record over New Year', () => {
+    // June and October rain: from October 1 to May 31 it is that of each October, 9, 2, 4 and 1 in. The middle of the four is 3.
+    const run = runWithRecord(
+      'today=2026-12-10&end=2027-05-31&since-month=oct&start-month=nov&best-month=mar&quit-month=may&steps.day=2027-01-31&steps.step=look',
+      fiveYears,
+    );
+    if ('refusals' in run) throw new Error(run.refusals.map(({ say }) => say).join(' '));
+    expect(resultAt(run.outcome, 'yearsCount')).toBe(4);
+    expectWithin(Number(resultAt(run.outcome, 'seasonNormalIn')), 3, 1e-9);
+  });
+  it('has a past season of the medians however early rain is counted from', () => {
+    expect(printDay(at('rain-from=station&today=2026-11-20&end=2027-10-31&since-month=dec&steps.day=2026-11-25&steps.step=look', 'sinceDay'))).toBe(
+      'Dec 1, 2025',
+    );
+  });
+  it.each([
+    ['end=2027-06-01', 'at most 12 months'],
+    ['today=2026-12-01&end=2027-10-31&steps.day=2026-10-31&steps.step=look', 'at most 12 months: move it'],
+    ['today=2026-12-01&end=2027-10-20&steps.day=2026-10-25&steps.step=look', 'two seasons'],
+  ])('%s is refused in words', (query, words) => {
+    expect(() => runQuery(decisionDates, query)).toThrow(words);
+  });
+});

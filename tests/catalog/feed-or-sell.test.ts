@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import definition from '../../calculators/catalog/feed-or-sell/definition.ts';
 import { resultAt, runQuery } from '../../calculators/kit/cases.ts';
+import { expectWithin } from '../support/expectWithin.ts';
 
 const numberAt = (query: string, path: string): number => Number(resultAt(runQuery(definition, query), path));
 const days = fc.integer({ min: 1, max: 1000 });
@@ -45,6 +46,12 @@ describe('feed-or-sell', () => {
     const cautions = (text: string) => runQuery(definition, text).cautions.map(({ say }) => say);
     expect(cautions(query).join(' ')).toContain('The calf alone turns this answer');
     expect(cautions('keep=90d').join(' ')).not.toContain('The calf alone turns this answer');
+  });
+
+  test('takes ewes and does: lambs and kids come by more than one, and light', () => {
+    // By hand: one and a half lambs of 80 lb at $2.50 a pound; two kids of 40 lb at $3.
+    expectWithin(numberAt('calf-sold=yes&weaned=150pct&calf-weight=80lb&calf-price=250usd/cwt', 'calfUsd'), 300, 5e-7);
+    expectWithin(numberAt('calf-sold=yes&weaned=200pct&calf-weight=40lb&calf-price=300usd/cwt', 'calfUsd'), 240, 5e-7);
   });
 
   test('the widest swing stands first', () => {

@@ -86,6 +86,40 @@ describe('hay-to-grass', () => {
     // Nobody is asked of a line without head.
     expect(run('herd.stock=cow,ewe&herd.count=10,0&herd.births=no,no').ranges['haveTon']).toContain('since guides miss');
   });
+  // Semler has ewes and does at 2 percent at rest, Texas ewes at 3.5 and Luling does at 4 late; the last six weeks by New Mexico State (nmsu-ewe-gestation).
+  test.each([
+    ['ewe', 3.5],
+    ['doe', 4],
+    ['cow', 2],
+    ['horse', 2],
+    ['other', 2],
+  ])('feeds those who carry lambs or kids for them in the last six weeks: %s', (kind, late) => {
+    const born = (births: string) =>
+      `from=2026-11-01&to=2027-03-31&herd.stock=${kind}&herd.count=250&herd.weight=160lb&herd.intake=2pct&herd.nursing=4pct&on-hand=none&${births}`;
+    // 106 days to February 15 of 150: 64 at rest, 42 late, 44 nursing, of 40,000 lb.
+    const onFeb15 = born('herd.births=yes&herd.birth=2027-02-15');
+    expectWithin(numberAt(onFeb15, 'dryMatterLb'), 400 * (64 * 2 + 42 * late + 44 * 4), 0.001);
+    // Three weeks after turn-out: the first three of the six fall into the days on hay, and so do two more weeks on it.
+    const later = born('herd.births=yes&herd.birth=2027-04-21');
+    expectWithin(numberAt(later, 'dryMatterLb'), 400 * (129 * 2 + 21 * late), 0.001);
+    expectWithin(numberAt(later, 'herdEndLbPerDay'), 400 * late, 0.001);
+    // Ten days on: only those count. Without births there are none; whoever gives more himself is not raised.
+    expectWithin(numberAt(born('herd.births=yes&herd.birth=2026-11-11'), 'dryMatterLb'), 400 * (10 * late + 140 * 4), 0.001);
+    expectWithin(numberAt(born('herd.births=no'), 'dryMatterLb'), 400 * 150 * 2, 0.001);
+    expectWithin(
+      numberAt(born('herd.births=yes&herd.birth=2027-02-15').replace('intake=2pct', 'intake=5pct'), 'dryMatterLb'),
+      400 * (106 * 5 + 44 * 4),
+      0.001,
+    );
+  });
+  test('takes the range of appetite in late pregnancy by the guides for it', () => {
+    // At rest from 1.5 (Semler) to 4 (Schoenian) about 2, late from 3 to 3.5 (Texas): 42 days late of 42.
+    const late =
+      'from=2027-01-01&to=2027-02-12&herd.stock=ewe&herd.count=1&herd.weight=100lb&herd.intake=2pct&herd.births=yes&herd.birth=2027-02-12&on-hand=none';
+    expectWithin(numberAt(late, 'dryMatterLb'), 42 * 3.5, 1e-6);
+    expectWithin(numberAt(late, 'lowDryMatterLb'), 42 * 3, 1e-6);
+    expectWithin(numberAt(late, 'highDryMatterLb'), 42 * 3.5, 1e-6);
+  });
   test('other feed comes off the least and the most alike', () => {
     const fed = `from=2027-01-01&to=2027-04-11&herd.stock=cow&herd.count=100&herd.weight=100lb&herd.intake=4pct&herd.births=no&on-hand=none&moisture=0pct&${known(0, 0)}&beside=standing&standing=35000lb`;
     expect(numberAt(fed, 'lowHaveTon')).toBe(0);

@@ -77,6 +77,8 @@ describe('a date seen from today', () => {
     [{ nextFrom: 'today' }, '2026-01-01', '2027-12-31', '2028-01-01'],
     [{ nextFrom: 'today' }, '2028-02-29', '2027-03-01', '2028-02-29'],
     [{ nextFrom: 'today' }, '2028-02-29', '2028-03-01', '2029-02-28'],
+    [{ before: 'otherDay', built: '2026-10-31' }, '2026-10-30', '2028-02-29', '2030-10-31'],
+    [{ before: 'otherDay', built: '2026-10-31' }, '2026-05-15', '2028-02-29', '2030-05-16'],
     [{ lastBy: 'otherDay' }, '2026-06-15', '2028-02-29', '2030-06-15'],
     [{ nextFrom: 'otherDay' }, '2026-04-20', '2028-02-29', '2031-04-20'],
     [{ lastBy: 'otherDay', notBefore: 'today' }, '2026-06-15', '2030-05-01', '2030-06-15'],
@@ -156,10 +158,12 @@ describe('an example on a day', () => {
     expect(isExampleDates).toBe(false);
     for (const [at, then] of Object.entries(dates)) expect(daysAt(texts, at).map(isoDay), at).toEqual([then].flat());
   });
-  it('decision-dates moves each step into this year', () => {
+  it('decision-dates moves each step into the season that ends next', () => {
     const built = daysAt(startTexts(calculatorOf('decision-dates').inputs), 'steps.day').map(isoDay);
     const moved = daysAt(opened('decision-dates', '2028-02-29').texts, 'steps.day').map(isoDay);
     expect(moved).toEqual(built.map((iso) => iso.replace('2026-', '2028-')));
+    const inFall = daysAt(opened('decision-dates', '2027-11-15').texts, 'steps.day').map(isoDay);
+    expect(inFall).toEqual(moved);
   });
   it('takes the month where a month is asked for', () => {
     expect(opened('herd-intake', '2027-01-15')).toMatchObject({ texts: { month: 'jan' }, todayAt: ['month'] });
@@ -194,7 +198,7 @@ describe('an example on a day', () => {
       ['2028-01-01', '2028-04-19'],
       ['2028-10-11', '2028-12-31'],
     ],
-    'decision-dates': [['2028-10-31', '2028-12-31']],
+    'decision-dates': [['2028-10-31', '2028-10-31']],
     // The day when feed is no longer wanted.
     'standing-feed': [['2028-04-01', '2028-04-01']],
   };
@@ -235,7 +239,8 @@ describe('an example on a day', () => {
         const chainOf = (at: string, occurs: Occurs | undefined): readonly string[] => {
           if (typeof occurs !== 'object' || 'daysAfterToday' in occurs) return [at];
           // The first of two is what the second goes by.
-          const anchor = 'lastBy' in occurs ? occurs.lastBy : 'nearest' in occurs ? occurs.nearest[1] : occurs.nextFrom;
+          const anchor =
+            'lastBy' in occurs ? occurs.lastBy : 'before' in occurs ? occurs.before : 'nearest' in occurs ? occurs.nearest[1] : occurs.nextFrom;
           if (anchor === 'today') return [at];
           const input = calculator.inputs[anchor];
           expect(input?.kind, `${at} goes by ${anchor}, which must be a date at the top of the form`).toBe('date');
@@ -283,9 +288,9 @@ describe('an example on a day', () => {
             say(!days.every((each) => (each >= from || from === today) && from - each <= 183 && each <= to), `${at} lies outside ${occurs.nearest}`);
             continue;
           }
-          const anchor = 'lastBy' in occurs ? occurs.lastBy : occurs.nextFrom;
+          const anchor = 'lastBy' in occurs ? occurs.lastBy : 'before' in occurs ? occurs.before : occurs.nextFrom;
           const [anchorDay = Number.NaN] = anchor === 'today' ? [today] : daysAt(texts, anchor);
-          const away = days.map((each) => ('lastBy' in occurs ? anchorDay - each : each - anchorDay));
+          const away = days.map((each) => ('nextFrom' in occurs ? each - anchorDay : anchorDay - each));
           say(!away.every((each) => each >= 0 && each <= 365), `${at} is ${away.join(', ')} days from ${anchor}`);
         }
         const places = inOrder[slug] ?? [];

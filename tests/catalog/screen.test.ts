@@ -71,8 +71,8 @@ describe.each(calculators)('$slug', (calculator) => {
         expect(group.inputs, `${group.title} tells what it holds`).toContain(name);
         const input = inputs[name];
         if (input?.kind !== 'choice') continue;
-        for (const { label, short = label } of Object.values(input.options))
-          for (const each of typeof short === 'string' ? [short] : short) expect(each.length, `${name}: “${each}”`).toBeLessThanOrEqual(most.option);
+        for (const { label, short = label, shortMetric = [] } of Object.values(input.options))
+          for (const each of [short, shortMetric].flat()) expect(each.length, `${name}: “${each}”`).toBeLessThanOrEqual(most.option);
       }
     }
     for (const [key, input] of Object.entries(inputs)) {

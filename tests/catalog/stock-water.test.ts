@@ -49,12 +49,17 @@ describe('stock-water', () => {
     expect(leads('supply=flow&hot=40f')).not.toMatch(/heat/);
     expect(leads('supply=flow&hot=95f')).toMatch(/in this heat, stock can die/);
     const sheep = 'herd.stock=ewe,goat,cow-dry&herd.count=100,20,0';
-    for (const hot of [40, 60, 95]) {
+    for (const hot of [40, 60, 79]) {
       const { note, values } = runQuery(definition, `${sheep}&hot=${hot}f`);
       expect(values['needGalPerDay']).toBe(280);
       expect(note).toMatch(/^By lists that do not go by heat they drink 280 gal/);
     }
-    expect(leads(`${sheep}&hot=95f`)).toMatch(/sheep, goats or horses goes by heat: plan half as much again/);
+    for (const hot of [80, 95]) {
+      const { note, values } = runQuery(definition, `${sheep}&hot=${hot}f`);
+      expect([values['needGalPerDay'], values['leastNeedGalPerDay']]).toEqual([420, 230]);
+      expect(note).toContain(`On a day of ${hot} °F they drink 420 gal`);
+    }
+    expect(leads(`${sheep}&hot=95f`)).toMatch(/sheep, goats and horses heat is counted as half as much again/);
     expect(leads(`${sheep}&hot=95f`)).not.toMatch(/lists end at 90/);
     expect(leads(`${sheep}&hot=60f`)).not.toMatch(/half as much again/);
     expect(leads('herd.stock=cow-dry&herd.count=20&hot=95f')).not.toMatch(/half as much again/);

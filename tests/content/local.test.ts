@@ -150,7 +150,7 @@ describe('a file that an office edits', () => {
     expect(() => read('ours.json', without)).toThrow(/content\/local\/ours\.json[\s\S]*talkToSomeone/);
     const line = { who: 'The county line', reach: 'ask at the office', hours: 'weekdays', source: 'common practice' };
     expect(() => read('ours.json', { ...data, talkToSomeone: { ...parts.talkToSomeone, lines: [line] } })).toThrow(
-      /talkToSomeone\.lines\.0\.reach[\s\S]*a number to call/,
+      /talkToSomeone\.lines\.0\.reach[\s\S]*a whole number to call/,
     );
     expect(() => read('ours.json', { ...data, talkToSomeone: { ...parts.talkToSomeone, near: '' } })).toThrow(/talkToSomeone\.near/);
   });

@@ -53,7 +53,15 @@ describe('which file goes into which pack', () => {
       '_astro/KaTeX_Main-Regular.AbCdEf12.woff2',
       '_astro/KaTeX_Fraktur-Bold.AbCdEf12.woff2',
     ],
-    ...['sources/index.html', 'sources/usda.bib', 'search/citations-u.json', 'tables/x/index.html', 'sheets/x/index.html', 'local/index.html'],
+    ...[
+      'sources/index.html',
+      'sources/m/index.html',
+      'sources/usda.bib',
+      'search/citations-u.json',
+      'tables/x/index.html',
+      'sheets/x/index.html',
+      'local/index.html',
+    ],
     ...['favicon.svg', 'icon-192.png', 'site.webmanifest', 'place/index.html'],
   ];
   const leftOut = ['worker.js', 'office.css', 'pictures/home.png', 'copy/old.1234567890.pack', 'holdwater.pdf', 'books/all.epub', 'holdwater.zip'];
@@ -79,7 +87,13 @@ describe('which file goes into which pack', () => {
     ))
       if (!file.includes('working')) expect(stageOf(file), file).toBe('core');
     expect(stageOf('_astro/KaTeX_Fraktur-Bold.AbCdEf12.woff2')).toBe('rest');
-    for (const file of ['_astro/working-season.AbCdEf12.js', 'calculators/season/working/index.html', 'sources/index.html', 'sheets/x/index.html'])
+    for (const file of [
+      '_astro/working-season.AbCdEf12.js',
+      'calculators/season/working/index.html',
+      'sources/index.html',
+      'sources/m/index.html',
+      'sheets/x/index.html',
+    ])
       expect(stageOf(file), file).toBe('rest');
     const order = choosePacks(files).map(({ stage }) => ['base', 'core', 'rest'].indexOf(stage));
     expect(order).toEqual(order.toSorted());

@@ -54,8 +54,8 @@ describe('a module', () => {
     expect(chunk.code).not.toMatch(/\bimport\b|\bexport\b/);
   });
   it.each(['"', "'", '`'])('leads from its drawn steps to files, seen from a page two folders deep, in quotes %s', async (quote) => {
-    const { code } = await toChunk('_astro/a.js', `export default ["a",{href:${quote}/dry/sources/#x${quote}},"x"]`, '/dry/');
-    expect(code).toContain('../../sources/index.html#x');
+    const { code } = await toChunk('_astro/a.js', `export default ["a",{href:${quote}/dry/sources/m/#x${quote}},"x"]`, '/dry/');
+    expect(code).toContain('../../sources/m/index.html#x');
     expect(code).not.toMatch(/["'`]\/(?:dry|sources)/);
   });
   it('that imports in a way that nobody knows stops the build', async () => {

@@ -2,7 +2,7 @@ import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { runQuery } from '../../calculators/kit/cases.ts';
-import { dialed, nationalLines, shortHelp, shortHelpText } from '../../calculators/kit/helpLines.ts';
+import { dialed, dialsOf, nationalLines, shortHelp, shortHelpText } from '../../calculators/kit/helpLines.ts';
 import { noteOf } from '../../calculators/kit/note.ts';
 import { root } from '../support/files.ts';
 import { faultOfWeighing } from '../support/weighing.ts';
@@ -17,6 +17,27 @@ describe('lines to call', () => {
     expect(nationalLines.map((line) => dialed(line).number)).toEqual(['988', '911', '1-800-327-6243', '833-897-2474']);
     expect(() => dialed({ who: 'Nobody', reach: 'write a letter', source: 'from memory' })).toThrow(/needs a number/);
   });
+  // How numbers of the North American plan are written (NANP, common practice): the area code in brackets, dots, spaces, with or without its 1.
+  it.each([
+    ['call (406) 555-0199', '4065550199'],
+    ['24 hours: 406.555.0111', '4065550111'],
+    ['call 406 555 0199 24 hours', '4065550199'],
+    ['call 555-0199 24 hours', '5550199'],
+    ['+1 (406) 555-0199, ext. 12', '+14065550199'],
+    ['call 1\u2011406\u2013555\u20110199', '14065550199'],
+    ['call 4065550199', '4065550199'],
+    ['1-800-FARM-AID, 1-800-327-6243', '18003276243'],
+    ['+44 20 7946 0958', '+442079460958'],
+    ['24/7: call 211', '211'],
+    ['call or text 988 or 406-555-0199', '988'],
+  ])('dial the whole number of “%s”', (reach, dials) => {
+    expect(dialsOf(reach)).toBe(dials);
+    expect(dialed({ who: 'Ours', reach, source: 'common practice' }).dials).toBe(dials);
+  });
+  it.each(['24 hours', 'call 406', 'call 12-34', 'room 555-01', 'since 2019', '1-800-FARM-AID', 'call 406-555-01990', '456-406-555-0199'])(
+    'find none in “%s”',
+    (reach) => expect(dialsOf(reach)).toBeUndefined(),
+  );
   it('say hours only day and night, or with the date of the list', () => {
     for (const { hours } of nationalLines) expect(hours ?? 'day and night').toMatch(/day and night|list of 20\d\d/);
     for (const { who, reach } of nationalLines) if (reach.includes('833')) expect(who).toMatch(/for [A-Z]{2}, .*\(list of 20\d\d\)/);
@@ -27,7 +48,7 @@ describe('lines to call', () => {
   });
   it('stand short in a note, numbers apart', () => {
     expect(shortHelpText).toMatch(/^If it weighs on you: call or text 988, day and night; .*911\.$/);
-    expect(shortHelp.flatMap(({ dials }) => dials ?? [])).toEqual(['988', '1-800-327-6243', '911']);
+    expect(shortHelp.flatMap(({ dials }) => dials ?? [])).toEqual(['988', '18003276243', '911']);
   });
 });
 

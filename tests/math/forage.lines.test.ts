@@ -5,7 +5,7 @@ import { growthCurveFromAnswers } from '../../calculators/math/forage/growthCurv
 import { linearFit } from '../../calculators/math/forage/linearFit.ts';
 import { sampleInterval } from '../../calculators/math/forage/sampleInterval.ts';
 import { tabledEatenPercent } from '../../calculators/math/forage/tabledEatenPercent.ts';
-import { usableShare } from '../../calculators/math/forage/usableShare.ts';
+import { usableSlopeShare } from '../../calculators/math/forage/usableSlopeShare.ts';
 import { growthCurves } from '../../calculators/tables/growthCurves.ts';
 import { near } from '../support/near.ts';
 
@@ -18,10 +18,8 @@ describe('what is eaten of a stand', () => {
     // Penn State Agronomy Guide, table 1.8-9; a stay between two lines counts as the shorter one, past the last as the last.
     expect([0.5, 1, 2, 3, 3.9, 4, 5, 6, 7, 30].map(tabledEatenPercent)).toEqual([80, 80, 75, 75, 75, 70, 65, 60, 60, 60]);
   });
-  it('keeps its class to the upper end: 1 and 2 miles from water, 10, 30 and 60 percent of slope', () => {
-    const far = (waterDistanceMi: number) => usableShare({ waterDistanceMi, slopePercent: 10 });
-    expect([1, 1.01, 2, 2.01].map(far)).toEqual([1, 0.5, 0.5, 0]);
-    const steep = (slopePercent: number) => Number(usableShare({ waterDistanceMi: 1, slopePercent }).toFixed(12));
+  it('keeps its class of slope to the upper end: 10, 30 and 60 percent', () => {
+    const steep = (slopePercent: number) => Number(usableSlopeShare({ slopePercent }).toFixed(12));
     expect([10, 10.1, 30, 30.1, 60, 60.1].map(steep)).toEqual([1, 0.7, 0.7, 0.4, 0.4, 0]);
   });
 });
@@ -32,6 +30,16 @@ describe('growth by the month', () => {
     // North Dakota's cool-season curve: 5 % in April, 40 in May; the middle of May is 15.5 days past its start.
     near(grownShare(printed?.percent ?? [], 120 + 15.5), 0.05 + 0.2, 0.5e-12);
     expect(() => dailyGrowthLbPerAc({ yearLbPerAc: 1000, curvePercent: printed?.percent ?? [], dayOfYear: 120.5 })).toThrow('needs dayOfYear');
+  });
+  it('is shared out from any month on', () => {
+    const curve = [35, 10, 5, 5, 0, 0, 0, 0, 0, 0, 5, 40];
+    // November to January 5, 40, 35; the year of growth begins on November 1, day 305, and ends on day 304.
+    near(grownShare(curve, 304, 11), 1, 0.5e-12);
+    near(grownShare(curve, 305, 11), 0.05 / 30, 0.5e-12);
+    near(grownShare(curve, 365, 11), 0.45, 0.5e-12);
+    near(grownShare(curve, 31, 11), 0.8, 0.5e-12);
+    near(grownShare(curve, 0, 11), 0.45, 0.5e-12);
+    for (const firstMonth of [0, 13, 1.5]) expect(() => grownShare(curve, 31, firstMonth)).toThrow('needs firstMonth');
   });
   it('puts a flush only past the best month', () => {
     // April to August 1, 4, 9, 16, 25 parts of 25, September a quarter: 2.45 in all. A third of the year flushes, in September alone.
@@ -54,7 +62,14 @@ describe('growth by the month', () => {
   it('takes whole months in their order', () => {
     const months = { startMonth: 4, bestMonth: 6, quitMonth: 6, fallFlush: 'none' } as const;
     expect(() => growthCurveFromAnswers(months)).not.toThrow();
-    for (const wrong of [{ startMonth: 3.5 }, { bestMonth: 5.5 }, { quitMonth: 6.5 }, { quitMonth: 5 }, { fallFlush: 'some' }] as const)
+    for (const wrong of [
+      { startMonth: 3.5 },
+      { bestMonth: 5.5 },
+      { quitMonth: 6.5 },
+      { quitMonth: 5 },
+      { fallFlush: 'some' },
+      { quitMonth: 13 },
+    ] as const)
       expect(() => growthCurveFromAnswers({ ...months, ...wrong })).toThrow('needs');
   });
 });

@@ -10,6 +10,7 @@ import { dailyGrowthLbPerAc, grownShare } from '../../calculators/math/forage/gr
 import { type FallFlush, growthCurveFromAnswers } from '../../calculators/math/forage/growthCurveFromAnswers.ts';
 import { growthSplit } from '../../calculators/math/forage/growthSplit.ts';
 import { linearFit } from '../../calculators/math/forage/linearFit.ts';
+import { nearWaterShare } from '../../calculators/math/forage/nearWaterShare.ts';
 import { onDryBasis } from '../../calculators/math/forage/onDryBasis.ts';
 import { plateMeterCalibration } from '../../calculators/math/forage/plateMeterCalibration.ts';
 import { plotsNeeded } from '../../calculators/math/forage/plotsNeeded.ts';
@@ -17,7 +18,7 @@ import { sampleInterval } from '../../calculators/math/forage/sampleInterval.ts'
 import { standingFeedDays } from '../../calculators/math/forage/standingFeedDays.ts';
 import { standingFeedLeft } from '../../calculators/math/forage/standingFeedLeft.ts';
 import { stickDensity } from '../../calculators/math/forage/stickDensity.ts';
-import { usableShare } from '../../calculators/math/forage/usableShare.ts';
+import { usableSlopeShare } from '../../calculators/math/forage/usableSlopeShare.ts';
 import { studentQuantile } from '../../calculators/math/special/studentQuantile.ts';
 import { growthCurves } from '../../calculators/tables/growthCurves.ts';
 import { between } from '../support/numbers.ts';
@@ -172,6 +173,22 @@ describe('a year of growth', () => {
       }),
     );
   });
+  it('from four answers turned round the year is the same curve turned', () => {
+    fc.assert(
+      fc.property(answers, fc.integer({ min: 0, max: 11 }), ({ fallFlush, ...given }, turn) => {
+        const turned = (month: number): number => ((month - 1 + turn) % 12) + 1;
+        const { startMonth, bestMonth, quitMonth } = given;
+        const curve = growthCurveFromAnswers({ ...given, fallFlush });
+        const other = growthCurveFromAnswers({
+          startMonth: turned(startMonth),
+          bestMonth: turned(bestMonth),
+          quitMonth: turned(quitMonth),
+          fallFlush,
+        });
+        for (const [index, share] of curve.entries()) near(other[turned(index + 1) - 1] ?? Number.NaN, share);
+      }),
+    );
+  });
   it('without a flush is most in the best month, and a flush moves growth past it', () => {
     fc.assert(
       fc.property(answers, (given) => {
@@ -203,13 +220,55 @@ describe('shares', () => {
       }),
     );
   });
-  it('of an area fall with distance and slope, and stay between none and all', () => {
+  it('of an area fall with its slope, and stay between none and all', () => {
     fc.assert(
-      fc.property(between(0, 3), between(0, 80), between(0, 2), between(0, 30), (waterDistanceMi, slopePercent, farther, steeper) => {
-        const share = usableShare({ waterDistanceMi, slopePercent });
+      fc.property(between(0, 80), between(0, 30), (slopePercent, steeper) => {
+        const share = usableSlopeShare({ slopePercent });
         expect(share).toBeGreaterThanOrEqual(0);
         expect(share).toBeLessThanOrEqual(1);
-        expect(usableShare({ waterDistanceMi: waterDistanceMi + farther, slopePercent: slopePercent + steeper })).toBeLessThanOrEqual(share);
+        expect(usableSlopeShare({ slopePercent: slopePercent + steeper })).toBeLessThanOrEqual(share);
+      }),
+    );
+  });
+});
+
+describe('the share of a pasture by its water', () => {
+  const at = (farthestMi: number): number => nearWaterShare({ farthestMi });
+  /** The printed table, for ground that lies so far from water. */
+  const printedAt = (mi: number): number => (mi <= 1 ? 1 : mi <= 2 ? 0.5 : 0);
+  it('is all of it within a mile, falls from there, and stays above none', () => {
+    fc.assert(
+      fc.property(between(0, 10), between(0, 10), (farthestMi, farther) => {
+        if (farthestMi <= 1) expect(at(farthestMi)).toBe(1);
+        else expect(at(farthestMi)).toBeLessThan(1);
+        expect(at(farthestMi + farther)).toBeLessThanOrEqual(at(farthestMi) * (1 + 1e-12));
+        expect(at(farthestMi)).toBeGreaterThan(0);
+      }),
+    );
+  });
+  it('has no step: a hair farther takes a hair off, at one and two miles too', () => {
+    for (const mi of [1, 2]) near(at(mi * (1 + 1e-9)), at(mi), 1e-8);
+    fc.assert(
+      fc.property(between(0, 10), (farthestMi) => {
+        near(at(farthestMi + 1e-6), at(farthestMi), 2e-6);
+      }),
+    );
+  });
+  it('goes to none far out: each pasture twice as wide past two miles has a quarter of the share', () => {
+    fc.assert(
+      fc.property(between(2, 1000), (farthestMi) => {
+        near(at(2 * farthestMi) * 4, at(farthestMi));
+      }),
+    );
+    expect(at(1000)).toBeLessThan(1e-5);
+  });
+  it('is the printed table laid on a thousand thin rings', () => {
+    fc.assert(
+      fc.property(between(0.01, 10), (farthestMi) => {
+        const rings = 1000;
+        let counted = 0;
+        for (let ring = 0; ring < rings; ring += 1) counted += printedAt(((ring + 0.5) / rings) * farthestMi) * ((ring + 1) ** 2 - ring ** 2);
+        expect(Math.abs(counted / rings ** 2 - at(farthestMi))).toBeLessThan(2 / rings);
       }),
     );
   });

@@ -73,6 +73,16 @@ describe('water that stock drink', () => {
     // Colder than all: 11.0 at 36 (Gould). A calf of 500 lb has but the one list, from 70 on; ewes have figures of no heat.
     expect([at('cow-nursing', -10), at('calf-500', 40), at('ewe', -10)]).toEqual([11, 6.5, 2]);
   });
+  it('asks for more in heat of those that no list by heat knows, and of one in milk never less than of a plain one', () => {
+    const at = (animal: Animal, airF: number) => planningIntakeGal(animal, airF).galPerDay;
+    // MWPS-14 has up to 4 gallons for a goat and 2 for a ewe, Purdue 3 for either in milk, both 12 for a horse; half as much again in heat is common practice.
+    expect((['goat', 'goat-nursing', 'ewe', 'ewe-nursing', 'horse'] as const).map((animal) => at(animal, 79.9))).toEqual([4, 4, 2, 3, 12]);
+    expect((['goat', 'goat-nursing', 'ewe', 'ewe-nursing', 'horse'] as const).map((animal) => at(animal, 80))).toEqual([6, 6, 3, 4.5, 18]);
+    // In North Carolina (ncce-wayne-water-2017) sheep and goats drink 40 percent more in summer than in winter.
+    for (const animal of ['goat', 'goat-nursing', 'ewe', 'ewe-nursing'] as const) expect(at(animal, 90) / at(animal, 40)).toBeGreaterThanOrEqual(1.4);
+    expect(planningIntakeGal('ewe-nursing', 95).leastGalPerDay).toBe(3);
+    expect(planningIntakeGal('goat-nursing', 40).source).toBe('mwps14-new-hampshire');
+  });
   it('is never under a printed figure at or below the temperature', () => {
     for (const { airF, gal } of intakeByHeat) {
       for (const [animal, row] of Object.entries(gal)) {
@@ -93,7 +103,9 @@ describe('water that stock drink', () => {
       ];
       const { bySource, galPerDay, leastGalPerDay } = planningIntakeGal(animal, 85);
       expect(bySource.map(({ source }) => source).sort(), animal).toEqual(named.sort());
-      if (ranges.length === named.length) expect(galPerDay, animal).toBe(Math.max(...ranges.map(({ highGal }) => highGal)));
+      if (ranges.length === named.length)
+        expect(planningIntakeGal(animal, 79).galPerDay, animal).toBeGreaterThanOrEqual(Math.max(...ranges.map(({ highGal }) => highGal)));
+      else expect(galPerDay, animal).toBe(bySource[0]?.galPerDay);
       expect(leastGalPerDay, animal).toBe(Math.min(...bySource.map((each) => each.galPerDay)));
     }
     expect(() => Reflect.apply(planningIntakeGal, undefined, ['mammoth', 85])).toThrow('needs an animal of its lists');

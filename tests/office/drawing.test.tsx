@@ -4,8 +4,10 @@ import render from 'preact-render-to-string';
 import { expect, it } from 'vitest';
 import { readCountry } from '../../content/local/readCountry.ts';
 import { allParts, localKeys } from '../../src/local/localParts.ts';
+import { officeSections } from '../../src/office/model/fields.ts';
 import { HelpLine } from '../../src/office/ui/HelpLine.tsx';
 import { LocalParts } from '../../src/office/ui/LocalParts.tsx';
+import { type Filling, OfficeFieldView } from '../../src/office/ui/OfficeFields.tsx';
 import { root } from '../support/files.ts';
 import { anOffice } from './anOffice.ts';
 
@@ -60,6 +62,26 @@ it('makes a line’s number one that a phone can dial', () => {
     'weekdays 8 to 5. <span class="line-source"><span class="source-note">common practice</span></span>',
   );
   expect(render(<HelpLine line={line} nameSource={undefined} />)).toBe(
-    'Example County farm-stress line: call or text <a href="tel:555-0199">555-0199</a>, weekdays 8 to 5.',
+    'Example County farm-stress line: call or text <a href="tel:5550199">555-0199</a>, weekdays 8 to 5.',
   );
+});
+it.each([
+  ['24 hours: (406) 555-0199', 'A tap on it dials 4065550199.'],
+  ['24 hours', undefined],
+])('shows at the field what a phone would dial of “%s”', (reach, told) => {
+  const field = officeSections.flatMap(({ fields }) => fields).find(({ at }) => at === 'reach');
+  if (!field) throw new Error('no field for a number to call');
+  const nothing = (): void => undefined;
+  const filling: Filling = {
+    data: { values: { reach } },
+    wrongs: [],
+    isTold: () => false,
+    tries: 0,
+    today: '2026-09-14',
+    put: nothing,
+    replaceRows: nothing,
+    leave: nothing,
+  };
+  const html = render(<OfficeFieldView field={field} path="values.reach" of={undefined} filling={filling} />);
+  expect(/A tap on it dials [^<]*/.exec(html)?.[0]).toBe(told);
 });

@@ -1,15 +1,43 @@
 import { describe, expect, it } from 'vitest';
+import { doubtAbout } from '../../calculators/kit/doubts.ts';
 import { startTexts, type Texts } from '../../calculators/kit/state.ts';
 import { textAt } from '../../calculators/kit/textAt.ts';
 import fields from '../../content/local/fields.json' with { type: 'json' };
 import { fieldsOf } from '../../src/local/fieldValues.ts';
 import { filledTexts, fillsOf } from '../../src/local/fillsOf.ts';
+import { officeSections } from '../../src/office/model/fields.ts';
+import { usualCell } from '../../src/office/ui/usualCells.ts';
 import { calculatorOf } from '../support/catalog.ts';
 import { anOffice } from './anOffice.ts';
 
 const local = fieldsOf(anOffice.head.name, anOffice.values, fields, (source) => source);
 const startOf = (slug: string): Texts => startTexts(calculatorOf(slug).inputs);
 const filled = (slug: string, now = startOf(slug)): Texts => ({ ...now, ...filledTexts(now, fillsOf(calculatorOf(slug), now, 'us', local)) });
+
+describe('a number of an office that looks wrong', () => {
+  const priced = officeSections.flatMap((section) => section.fields.map((field) => ({ at: `${section.at}.${field.at}`, field })));
+  /** Each value that fills a number, with what its forms ask about. */
+  const filled = Object.entries(fields).flatMap(([slug, of]) =>
+    Object.entries(of).flatMap(([key, path]) => {
+      const [first = '', column = ''] = key.split('.');
+      const input = calculatorOf(slug).inputs[first];
+      const cell = input?.kind === 'rows' ? input.columns[column] : input;
+      const at = `values.${path.replace('.rows.0', '.rows')}`;
+      const field = priced.find((each) => each.at === at)?.field;
+      return cell?.kind === 'number' && cell.usual !== undefined && field !== undefined ? [{ slug, key, cell, field }] : [];
+    }),
+  );
+  it.each(filled)('is asked about as $slug asks of $key', ({ cell, field }) => {
+    expect(usualCell(field)).toMatchObject({ usual: cell.usual, unit: cell.unit });
+  });
+  it('is a hay price with its decimal point lost', () => {
+    expect(filled.length).toBeGreaterThan(20);
+    const hay = usualCell({ at: 'likelyUsdPerTon', label: 'Hay, likely' });
+    if (!hay) throw new Error('nobody asks about hay');
+    expect(doubtAbout(hay, 16500, 'us')).toMatch(/^Is \$16,500\sa\ston right\? Hay, likely: seldom above \$500/);
+    expect(doubtAbout(hay, 165, 'us')).toBeUndefined();
+  });
+});
 
 describe('an office’s values in forms', () => {
   it.each<[string, Readonly<Record<string, string>>]>([

@@ -53,6 +53,12 @@ describe('what is wrong is told in one sentence with its place', () => {
     [`${hay}.likelyUsdPerTon`, [], 'Hay, likely: a list is no number; write dollars a ton, such as 165.'],
     [`${hay}.likelyUsdPerTon`, {}, 'Hay, likely: a group of values is no number; write dollars a ton, such as 165.'],
     [`${hay}.seen`, 'x'.repeat(60), `Hay: Seen: “${'x'.repeat(40)}…” cannot be read; write a day, a month or a year, such as 2026-09.`],
+    ...['2026-19-45', '2026-13', '2026-00', '2026-02-30', '2026-04-31'].map((seen): [string, unknown, string] => [
+      `${hay}.seen`,
+      seen,
+      `Hay: Seen: “${seen}” cannot be read; write a day, a month or a year, such as 2026-09.`,
+    ]),
+    ['head.valuesDay', '2026-02-31', 'These values are of: “2026-02-31” cannot be read; write a day of the calendar, such as 2026-09-14.'],
     ['head', undefined, ': The office itself is missing. Its name is the least.'],
     ['head.name', '', 'Name: This is empty; write a name, such as Example County office.'],
     ['head.phone', 'call us', 'Phone: “call us” cannot be read; write a number to call, such as 555-0100.'],
@@ -70,7 +76,12 @@ describe('what is wrong is told in one sentence with its place', () => {
     [
       'values.talkToSomeone.lines.0.reach',
       'ask around',
-      'Line 1: Number, and how to use it: “ask around” cannot be read; write a number to call, such as call or text 555-0100.',
+      'Line 1: Number, and how to use it: “ask around” cannot be read; write a whole number to call, such as call or text (406) 555-0100.',
+    ],
+    [
+      'values.talkToSomeone.lines.0.reach',
+      'day and night: 24',
+      'Line 1: Number, and how to use it: “day and night: 24” cannot be read; write a whole number to call, such as call or text (406) 555-0100.',
     ],
     [`${hay}.likelyUsdPerTon`, 'abc', 'Hay, likely: “abc” is no number; write dollars a ton, such as 165.'],
     [`${hay}.likelyUsdPerTon`, 0, 'Hay, likely: “0” is not above zero; write dollars a ton, such as 165.'],
@@ -117,7 +128,7 @@ describe('what is wrong is told in one sentence with its place', () => {
     [
       'values.growthMonths.quitMonth',
       'jun',
-      'When grass grows: It quits after: The months must come in order: growth starts, is best, quits. With growth in the fall, the last month comes after the best one.',
+      'When grass grows: It quits after: The months must come in order: growth starts, is best, quits, at most 12 months, over New Year if need be. With growth in the fall, the last month comes after the best one.',
     ],
     ['values.sowingDates', 'soon', 'Sowing: “soon” cannot stand here.'],
     [
@@ -147,7 +158,7 @@ describe('what is wrong is told in one sentence with its place', () => {
       ['values.stubble.rows.0', { forage: 'a', source }],
       ['values.stubble.rows.0.startIn', [5, 6]],
       ['values.growthCurve.curves.0.percentByMonth', Array(12).fill(1)],
-      ['values.growthMonths.quitMonth', 'apr'],
+      ['values.growthMonths.quitMonth', 'may'],
       ['values.hayPrice.of', 'grain'],
       ['values.hayPrice.lowUsdPerTon', 900],
       ['values.stockPrices', { of: 'a', seen: '2026', source }],

@@ -40,7 +40,7 @@ describe('the visits of the demo place', () => {
     const [visit] = visits;
     if (visit === undefined) throw new RangeError('no visit');
     const own = results.filter(({ visitId }) => visitId === visit.id);
-    const text = asText(outgoing({ place, visit, results: own, note: undefined, base: undefined, edition: '0.1.0' }, 'producer'));
+    const text = asText(outgoing({ place, visit, results: own, note: undefined, system: 'us', base: undefined, edition: '0.1.0' }, 'producer'));
     expect(text).toContain('Invented example. Nothing here is anybody’s own.');
     expect(text.match(/Invented example$/gm)?.length).toBe(own.length);
   });

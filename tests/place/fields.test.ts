@@ -105,12 +105,23 @@ it('keeps the name that it has while the text says none', () => {
   expect(problemIn(recordAt(place, ['pastures', 'low']), name, 'us')).toContain('missing');
 });
 
-it('says beside the months of growth that no form takes them over New Year', () => {
+it('says beside the months of growth when they do not follow each other, and nothing of New Year alone', () => {
   const growth = seasonGroups.find(({ title }) => title === 'When the grass grows');
   const said = (more: Place['growth']): string => growth?.problem?.(aPlace({ growth: more })) ?? 'no such rule';
-  expect(said({ startMonth: 'sep', bestMonth: 'nov', quitMonth: 'apr' })).toContain('over New Year');
-  expect(said({ startMonth: 'sep', quitMonth: 'apr' })).toContain('over New Year');
-  for (const fine of [undefined, { startMonth: 'apr' }, { startMonth: 'mar', bestMonth: 'may', quitMonth: 'oct' }] as const)
+  for (const wrong of [
+    { startMonth: 'sep', bestMonth: 'may', quitMonth: 'apr' },
+    { startMonth: 'mar', bestMonth: 'feb', quitMonth: 'oct' },
+  ] as const)
+    expect(said(wrong)).toContain('12 months at most');
+  for (const fine of [
+    undefined,
+    { startMonth: 'apr' },
+    { startMonth: 'sep', quitMonth: 'apr' },
+    { startMonth: 'mar', bestMonth: 'may', quitMonth: 'oct' },
+    // Annual range of California, and summer grass south of the equator.
+    { startMonth: 'nov', bestMonth: 'mar', quitMonth: 'may' },
+    { startMonth: 'oct', bestMonth: 'dec', quitMonth: 'mar' },
+  ] as const)
     expect(said(fine)).toBe('');
 });
 

@@ -6,10 +6,11 @@ import * as v from 'valibot';
 import { describe, expect, it } from 'vitest';
 import { getStaticPaths, GET as schemaPage } from '../../src/pages/place/schema-[version].json.ts';
 import { mostLetters } from '../../src/place/files/limits.ts';
-import { bringIn } from '../../src/place/files/merge.ts';
+import { bringIn, joinedOf } from '../../src/place/files/merge.ts';
 import { nameOfFile } from '../../src/place/files/nameOfFile.ts';
 import { previewOf } from '../../src/place/files/preview.ts';
 import { type FileRead, readFile } from '../../src/place/files/read.ts';
+import { sameNames } from '../../src/place/files/sameNames.ts';
 import { textOfPlaces } from '../../src/place/files/save.ts';
 import { textOfRaw } from '../../src/place/files/textOfRaw.ts';
 import { placeFileSchema } from '../../src/place/model/file.ts';
@@ -18,8 +19,10 @@ import { placeVersion } from '../../src/place/model/migrations/place.ts';
 import { type Place, placeSchema } from '../../src/place/model/place.ts';
 import { placeKind } from '../../src/place/store/kinds.ts';
 import { memoryStore } from '../../src/place/store/openStore.ts';
+import { rowKind } from '../../src/place/store/rowKind.ts';
 import { filesBelow, root } from '../support/files.ts';
-import { aPlace } from './aPlace.ts';
+import { aPlace, withPasture } from './aPlace.ts';
+import { aMove } from './aRow.ts';
 
 const textOf = (path: string): string => readFileSync(join(root, path), 'utf8');
 const newest = `tests/place/fixtures/v${placeVersion}`;
@@ -308,6 +311,54 @@ describe('the preview', () => {
       value: { id: 'p1', hotF: 90, yearRainIn: 21, clash: [{ path: 'hotF', other: '99', otherBy: 'the phone' }] },
     });
     expect((await store.read(placeKind)).records).toHaveLength(1);
+  });
+  const theirs = aPlace({
+    id: 'twin',
+    past: ['1-eeeeee'],
+    pastures: [
+      { id: 'x1', name: ' low Bench', areaAc: 85, isCounted: true, soilId: 'x4', paddocks: [{ id: 'x5', name: '1', areaAc: 40 }] },
+      { id: 'x2', name: 'Creek', areaAc: 30, isCounted: true, paddocks: [] },
+    ],
+    soils: [{ id: 'x4', name: 'Loam', layers: [] }],
+    herd: [{ id: 'x3', kind: 'cow', countHead: 40, weightLb: 1250 }],
+  });
+  it('counts pastures, soils and herds of one name once, where two copies of a place are joined, and keeps the record on its ground', async () => {
+    const ours = withPasture(aPlace({ soils: [{ id: 'loam', name: 'Loam', layers: [] }] }), 'low', { paddocks: [{ id: 'one', name: '1' }] });
+    const moved = aMove({ id: 'm', placeId: 'twin', paddockId: 'x5' });
+    const [coming] = previewOf({ places: [theirs], rows: [moved] }, { places: [ours], rows: [] });
+    if (!coming) throw new RangeError('it is in the file');
+    expect(sameNames(ours, theirs).names).toEqual(['Low bench', 'Loam', 'cow']);
+    expect(joinedOf({ coming, isNamesake: true })?.pastures.map(({ id, areaAc }) => [id, areaAc])).toEqual([
+      ['low', 85],
+      ['high', 120],
+      ['x2', 30],
+    ]);
+    expect(joinedOf({ coming, isNamesake: true, isApart: true })?.pastures).toHaveLength(4);
+    const store = memoryStore('chosen', { by: 'this window' });
+    await store.save(placeKind, [{ before: null, after: ours }]);
+    await bringIn(store, [{ coming, isNamesake: true }]);
+    const [place] = (await store.read(placeKind)).records;
+    expect(place?.pastures.map(({ id }) => id)).toEqual(['low', 'high', 'x2']);
+    expect(place?.pastures[0]).toMatchObject({ soilId: 'loam', paddocks: [{ id: 'one', areaAc: 40 }] });
+    expect(place?.soils).toHaveLength(1);
+    // What differs is asked about, not added up.
+    expect(place?.herd.map(({ countHead }) => countHead)).toEqual([45]);
+    expect(place?.clash?.map(({ path, other }) => [path, other])).toEqual([
+      ['pastures/low/name', '" low Bench"'],
+      ['herd/cows/countHead', '40'],
+    ]);
+    expect((await store.read(rowKind)).records).toMatchObject([{ placeId: 'p1', paddockId: 'one' }]);
+  });
+  it('counts them once, too, where a place went apart on two devices and both added the same pasture', () => {
+    const added = (id: string, past: string): Place => ({
+      ...aPlace({ rev: 2, past: ['1-aaaaaa', past] }),
+      pastures: [...aPlace().pastures, { id, name: 'Creek', areaAc: 30, isCounted: true, paddocks: [] }],
+    });
+    const [coming] = previewOf(only(added('theirs', '2-bbbbbb')), only(added('ours', '2-cccccc')));
+    if (!coming) throw new RangeError('it is in the file');
+    expect(coming.standing).toBe('both');
+    expect(joinedOf({ coming })?.pastures.map(({ id }) => id)).toEqual(['low', 'high', 'ours']);
+    expect(joinedOf({ coming, isApart: true })?.pastures).toHaveLength(4);
   });
 });
 

@@ -225,6 +225,18 @@ describe('days', () => {
   });
 });
 
+it('hands on which half of the world it lies in, and the nearest latitude there', () => {
+  const at = (latitudeDeg: number) => {
+    const place = with_({ latitudeDeg });
+    return ['stored-water', 'season'].map((slug) => fill(slug, { place }).texts['latitude']);
+  };
+  expect(at(-33)).toEqual(['south-35', 'south-35']);
+  expect(at(-41)).toEqual(['south-45', 'south-45']);
+  expect(at(33)).toEqual(['north-35', 'north-35']);
+  for (const slug of ['days-of-grass', 'rest-and-moves', 'standing-feed'])
+    expect([-33, 33].map((latitudeDeg) => fill(slug, { place: with_({ latitudeDeg }) }).texts['isSouth'])).toEqual(['yes', 'no']);
+});
+
 describe('what does not fit', () => {
   it('is left to the example and told', () => {
     const place = with_({ latitudeDeg: 64, hotF: 135 });

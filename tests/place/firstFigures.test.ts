@@ -24,6 +24,23 @@ function compared(slug: string, link: string, titles: readonly [string, string] 
 const jars = 'cover=grazed-short&jars=read&runoff=2600ml&that.cover=rested-sod&that.first-run=600s&that.runoff=300ml';
 const said = (result: Parameters<typeof firstFigures>[0]) => firstFigures(result).map(({ label, text }) => `${label} ${text}`);
 
+describe('the cautions of a kept comparison', () => {
+  const titles = ['Moss’s ground', 'Rested'] as const;
+  const rings = 'bore=6in&moisture=dry&rings.first=9min,8min,10min&rings.pours=once,once,once&rings.end=gone,gone,gone';
+  const kept = compared('ring-test', `${rings}&that.rings.pours=twice,twice,twice&that.rings.second=19min,18min,20min`, titles);
+  const alone = kept.cautions.filter(({ say }) => say.includes('Dry ground drinks the first inch'));
+  it('name the side that they are about, where it is one of two', () => {
+    expect(alone.map(({ say, lead }) => [say.slice(0, 28), lead.slice(0, 19)])).toEqual([['Moss’s ground: Dry ground dr', 'Moss’s ground: Pour']]);
+    expect(kept.cautions.map(({ say }) => say).filter((say) => say.includes('Call 811'))).toEqual([expect.stringMatching(/^Wear safety glasses/)]);
+  });
+  it('name it to no office', () => {
+    const of = facts({ results: [{ ...kept, pastureIds: ['high'] }] });
+    expect(asText(outgoing(of, 'producer'))).toContain('Moss’s ground: Dry ground');
+    const office = asText(outgoing(of, 'office'));
+    expect(office).toContain(': Dry ground drinks');
+    expect(office).not.toContain('Moss');
+  });
+});
 describe('the first figures of a kept comparison', () => {
   it('stand side by side, those that differ before those that are the same', () => {
     expect(said(compared('rain-demonstration', jars))).toEqual([

@@ -47,6 +47,17 @@ describe('a follow-up note', () => {
       'Look at this week’s prices before you sell.',
     ]);
   });
+  it('says which of several grounds a caution is about, and none where it is about all of them', () => {
+    const [ring, selling] = facts().results;
+    if (ring === undefined || selling === undefined) throw new RangeError('no results');
+    const said = (audience: 'producer' | 'office') =>
+      outgoing(facts({ results: [ring, { ...selling, pastureIds: ['low'], slug: 'ponding' }] }), audience)
+        .blocks.find(({ kind }) => kind === 'cautions')
+        ?.lines.map(([run]) => run?.text);
+    const both = 'Call 811 a few days before you drive a ring.';
+    expect(said('producer')).toEqual([both, 'Low bench: Look at this week’s prices before you sell.']);
+    expect(said('office')).toEqual([both, 'pasture 1: Look at this week’s prices before you sell.']);
+  });
   it.each([
     ['the producer, where a result is left out', 'producer', aNote({ blocks: [{ id: 'result-r2', isLeftOut: true }] })],
     ['the office, where nobody ticked it', 'office', undefined],

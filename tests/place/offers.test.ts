@@ -55,7 +55,7 @@ const single = (list: readonly string[]): readonly (readonly [string, ...string[
 const canonical: Readonly<Partial<Record<OfferKey, readonly (readonly [string, ...string[]])[]>>> = {
   'place.rainClass': words.rainClasses.map(rainWords),
   'place.rainFrom': single(['known', 'year-rain']),
-  'place.latitude': single([25, 30, 35, 40, 45, 50, 55].map((each) => `north-${each}`)),
+  'place.latitude': single([...[25, 30, 35, 40, 45, 50, 55].map((each) => `north-${each}`), 'south-25', 'south-35', 'south-45']),
   'growth.curve': single(words.curves),
   'growth.start': single(monthKeys()),
   'growth.best': single(monthKeys()),
@@ -109,6 +109,7 @@ const canonical: Readonly<Partial<Record<OfferKey, readonly (readonly [string, .
   'layer.texture': words.textures.map(textureWords),
   'layer.heldFrom': single(['survey', 'texture']),
   'rain.from': [['station', 'medians'], ['record']],
+  'rain.since': single(monthKeys()),
   'rain.yearsFrom': single(['record']),
   'record.growthFrom': single(['heights']),
   'visit.moisture': single(moistureFeels),

@@ -46,8 +46,9 @@ describe('rain', () => {
     const rows = daily('2025-03-01', '2026-02-28');
     const soFar = (iso: string) => recordOffers(aPlace(), rows, dayIn(iso)).single.get('rain.soFar');
     expect(soFar('2026-02-28')).toEqual({ amount: 0, says: 'counted from Mar 1, 2026' });
-    // The last day of the year before: ten firsts of a month.
-    expect(soFar('2025-12-31')).toMatchObject({ amount: 5, says: 'since Mar 1, 2025' });
+    // To the last day of the season before it, eight firsts of a month; then the next one is planned.
+    expect(soFar('2025-10-31')).toMatchObject({ amount: 4, says: 'since Mar 1, 2025' });
+    expect(soFar('2025-11-01')).toEqual({ amount: 0, says: 'counted from Mar 1, 2026' });
   });
   it('so far counts from the month that a fresh form counts from', () => {
     const input: Input | undefined = calculatorOf('decision-dates').inputs['sinceMonth'];

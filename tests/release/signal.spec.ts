@@ -61,7 +61,7 @@ test('the core works while the rest is still on its way', async ({ page, context
   let count = 0;
   server.faultOf = (path) => {
     if (isPack(path)) count += 1;
-    return isPack(path) && /\/(?:workings|lists|sources|other)-/.test(path) ? 'gone' : undefined;
+    return isPack(path) && /\/(?:workings|lists|entries|sources|other)-/.test(path) ? 'gone' : undefined;
   };
   await page.goto(`${server.origin}/`);
   await expect(footLine(page)).toHaveText('Guides, calculators and search work with no signal. The rest comes when the signal is better.', slowly);

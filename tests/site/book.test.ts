@@ -29,6 +29,14 @@ describe('the book', () => {
     }
   });
 
+  it('holds the whole entry of each source that it names, under its letter', () => {
+    const chapter = book.texts.get('sources');
+    const entries = chapter?.querySelectorAll('section.source-letter > ul > li') ?? [];
+    expect(entries.length).toBeGreaterThan(300);
+    expect(entries.filter((entry) => !entry.querySelector('.muted')).map(({ id }) => id)).toEqual([]);
+    expect(entries.filter((entry) => entry.querySelector('.printed-address')).length).toBeGreaterThan(entries.length / 2);
+  });
+
   it('leads every link to a place that it has', () => {
     const places = new Set([...book.texts.values()].flatMap((text) => text.querySelectorAll('[id]').map(({ id }) => id)));
     const links = [...book.texts].flatMap(([id, text]) =>

@@ -4,7 +4,7 @@ import { calculators } from '../../src/catalog/catalog.ts';
 import { attributes, dist, textOf } from './builtSite.ts';
 
 const dials = (html: string): readonly string[] => attributes(html, 'href').filter((href) => href.startsWith('tel:'));
-const all = nationalLines.map((line) => `tel:${dialed(line).number}`);
+const all = nationalLines.map((line) => `tel:${dialed(line).dials}`);
 
 describe('the lines to call', () => {
   it.each(calculators.map((calculator) => ({ slug: calculator.slug, calculator })))(

@@ -1,10 +1,9 @@
 import { render } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
 import stormRunoff from '../../calculators/catalog/storm-runoff/definition.ts';
-import { cautionsHeld } from '../../calculators/kit/cautionsHeld.ts';
 import type { Outcome, Said } from '../../calculators/kit/define.ts';
 import { startTexts } from '../../calculators/kit/state.ts';
-import { Cautions } from '../../calculators/ui/Cautions.tsx';
+import { Cautions, cautionsHeld } from '../../calculators/ui/Cautions.tsx';
 import { runSide } from '../../calculators/ui/sides.ts';
 
 const said = (lead: string, life = false): Said => ({ lead, life, say: `${lead} The whole of it.`, source: 'common practice' });

@@ -45,11 +45,20 @@ export default defineCases(definition, [
   },
   {
     name: '4,000 at 300: 60 % near water, 25 % half used, 15 % not; 30 % allowed (hectares and kilograms in the print)',
-    query: `${flat}&harvest=30pct&reach-from=guide&pastures.area=2400ac,1000ac,600ac&pastures.water-distance=0.9mi,1.5mi,2.1mi&pastures.slope=0pct,0pct,0pct&pastures.normal=300lb/ac,300lb/ac,300lb/ac`,
-    expect: { normalYearLb: '261,000', 'grounds.1.usablePercent': '50', 'grounds.2.usablePercent': '0' },
+    query: `${flat}&harvest=30pct&reach-from=own&pastures.area=2400ac,1000ac,600ac&pastures.own-usable=100pct,50pct,0pct&pastures.normal=300lb/ac,300lb/ac,300lb/ac`,
+    expect: { normalYearLb: '261,000' },
     source: 'rangelands-gateway-matching',
     where: 'Steps a and b',
     seen: 'print',
+  },
+  {
+    // Of a circle of 2 miles, 4 parts, one lies within the mile and three in the ring: 1 + 1.5 of 4. At 2.1 miles it is 2.5 of 4.41.
+    name: 'round pastures that reach 1, 2 and 2.1 miles from their water: shares of the rings added up',
+    query: `${flat}&reach-from=guide&pastures.area=1ac,1ac,1ac&pastures.water-distance=1mi,2mi,2.1mi&pastures.slope=0pct,0pct,0pct`,
+    expect: { 'grounds.0.usablePercent': '100', 'grounds.1.usablePercent': '62.5', 'grounds.2.usablePercent': '56.7' },
+    source: 'rangelands-gateway-matching',
+    where: 'Step a, laid round a water by hand',
+    seen: 'computed',
   },
   {
     name: '1,000 acres at 2,500 lb, 30 % eaten, head of 26 lb a day for 30 days',

@@ -1,10 +1,11 @@
-import { grownPercentBy } from '../../asks/growthCurve.ts';
+import { grownPercentBy, growthBegins } from '../../asks/growthCurve.ts';
 import type { ValuesOf } from '../../kit/inputs.ts';
 import { eatenLbPerAc, type Stand } from '../../math/forage/eatenLbPerAc.ts';
 import { growthSplit } from '../../math/forage/growthSplit.ts';
+import { nearWaterShare } from '../../math/forage/nearWaterShare.ts';
 import { onDryBasis } from '../../math/forage/onDryBasis.ts';
 import { usableForageLb } from '../../math/forage/usableForageLb.ts';
-import { usableShare } from '../../math/forage/usableShare.ts';
+import { usableSlopeShare } from '../../math/forage/usableSlopeShare.ts';
 import { carryingHead } from '../../math/herd/carryingHead.ts';
 import { dailyIntakeLb } from '../../math/herd/dailyIntakeLb.ts';
 import { headToRemove } from '../../math/herd/headToRemove.ts';
@@ -37,15 +38,32 @@ function eatenPercentOf({ yieldMeans, harvestPercent, gonePercent, eatenOfGonePe
       return grazedPercent;
   }
 }
+/** What cattle use of each pasture, by its distance from water and its slope; nothing where that is not what is asked. */
+const reachesOf = ({ yieldFrom, reachFrom, pastures }: Asked) =>
+  yieldFrom === 'survey' && reachFrom === 'guide'
+    ? pastures.map(({ waterDistanceMi, slopePercent }, index) => {
+        const nearShare = nearWaterShare({ farthestMi: waterDistanceMi });
+        const slopeShare = usableSlopeShare({ slopePercent });
+        return {
+          pasture: index + 1,
+          waterDistanceMi,
+          nearPercent: 100 * nearShare,
+          slopePercent,
+          slopeUsedPercent: 100 * slopeShare,
+          reachPercent: 100 * nearShare * slopeShare,
+        };
+      })
+    : [];
 /** What stock would eat of each pasture in a normal and in a poor year: from its yield. */
-function groundsOf(asked: Asked, eatenPercent: number) {
+function groundsOf(asked: Asked, eatenPercent: number, reaches: ReturnType<typeof reachesOf>) {
   if (asked.yieldFrom !== 'survey') return [];
   const stand = (lbPerAc: number): Stand =>
     asked.yieldMeans === 'above-stubble'
       ? { measured: 'above-stubble', lbPerAc, grazedShare: eatenPercent / 100 }
       : { measured: 'whole-growth', lbPerAc, harvestShare: eatenPercent / 100 };
-  return asked.pastures.map(({ areaAc, waterDistanceMi, slopePercent, ownUsablePercent, normalLbPerAc, poorLbPerAc }, index) => {
-    const usable = asked.reachFrom === 'own' ? ownUsablePercent / 100 : usableShare({ waterDistanceMi, slopePercent });
+  return asked.pastures.map(({ areaAc, ownUsablePercent, normalLbPerAc, poorLbPerAc }, index) => {
+    const usablePercent = reaches[index]?.reachPercent ?? ownUsablePercent;
+    const usable = usablePercent / 100;
     const eatenLb = (asPrinted: number): number => {
       const lbPerAc = onDryBasis({ weightLb: asPrinted, fromDryMatterPercent: yieldBasisPercents[asked.yieldBasis], toDryMatterPercent: 100 });
       return usableForageLb([{ areaAc, usableShare: usable, lbPerAc: eatenLbPerAc(stand(lbPerAc)) }]);
@@ -53,7 +71,7 @@ function groundsOf(asked: Asked, eatenPercent: number) {
     return {
       pasture: index + 1,
       areaAc,
-      usablePercent: usable * 100,
+      usablePercent,
       usableAc: areaAc * usable,
       normalLbPerAc,
       poorLbPerAc,
@@ -74,7 +92,8 @@ const usualYearsOf = ({ yieldFrom, pastures, usualEatenLbPerDay, poorPercent }: 
 export function compute(asked: Asked) {
   const { fromDay, toDay, todayDay, goDay, yieldFrom } = asked;
   const eatenPercent = eatenPercentOf(asked);
-  const grounds = groundsOf(asked, eatenPercent);
+  const reaches = reachesOf(asked);
+  const grounds = groundsOf(asked, eatenPercent, reaches);
   const usualYears = usualYearsOf(asked);
   const isSurvey = yieldFrom === 'survey';
   const normalYearLb = isSurvey ? sumOf(grounds, (each) => each.normalEatenLb) : sumOf(usualYears, (each) => each.usualEatenLb);
@@ -91,8 +110,10 @@ export function compute(asked: Asked) {
   const herdLbPerDay = sumOf(kinds, (each) => each.lineLbPerDay);
   const othersLbPerDay = sumOf(kinds.slice(1), (each) => each.lineLbPerDay);
 
-  const endPercent = grownPercentBy(asked, toDay);
-  const grownPercent = (100 * grownPercentBy(asked, todayDay)) / endPercent;
+  const beginDay = growthBegins(asked, toDay);
+  const grownBy = (day: number): number => grownPercentBy(asked, beginDay, day);
+  const endPercent = grownBy(toDay);
+  const grownPercent = (100 * grownBy(todayDay)) / endPercent;
   // What grows after the last day feeds nobody before it. A usual year as it was run has that behind it.
   const comesRatio = isSurvey ? endPercent / 100 : 1;
   const normalLb = normalYearLb * comesRatio;
@@ -113,7 +134,7 @@ export function compute(asked: Asked) {
   });
 
   const monthLines = monthEnds(fromDay, toDay).map((monthEndDay) => {
-    const dueRatio = grownPercentBy(asked, monthEndDay) / endPercent;
+    const dueRatio = grownBy(monthEndDay) / endPercent;
     const fedDays = monthEndDay - fromDay;
     const aheadOf = (supplyLb: number): number => supplyLb - herdLbPerDay * fedDays;
     const nowRatio = grownPercent / 100;
@@ -168,6 +189,7 @@ export function compute(asked: Asked) {
     shares,
     basisPercent,
     otherBasisPercent,
+    reaches,
     grounds,
     usableAc: sumOf(grounds, (each) => each.usableAc),
     usualYears,

@@ -1,9 +1,10 @@
 import { hardOne } from '../../asks/cautions.ts';
-import { curveOutOfOrder, grownPercentBy, isCurveInOrder } from '../../asks/growthCurve.ts';
+import { type CurveAnswers, curveOutOfOrder, grownPercentBy, growthBegins, isCurveInOrder, isOneGrowth, twoGrowths } from '../../asks/growthCurve.ts';
 import { caution, defineCalculator } from '../../kit/define.ts';
+import type { ValuesOf } from '../../kit/inputs.ts';
 import { ranged, shown, shownWhen } from '../../kit/shown.ts';
 import { intakeFallsBelowLbPerAc } from '../../tables/harvestShare.ts';
-import { yearOf } from '../../units/days.ts';
+import { sameDayIn, yearOf } from '../../units/days.ts';
 import { withCommas } from '../../units/printQuantity.ts';
 import { compute } from './compute.ts';
 import { inputs } from './inputs.ts';
@@ -15,8 +16,16 @@ interface ByShare {
   readonly shareNormalHead: number;
   readonly shareGoHead: number;
 }
+/** Where less counts, a guess at the rest decides the head count. */
+const leastReachPercent = 100 / 3;
 /** The list of thin stands was made with cattle; sheep and goats bite closer. */
 const isCattle = ({ kind }: { readonly kind: string }): boolean => !/^(?:ewe|doe|horse)/.test(kind);
+/** Pastures on which cattle go short in a poor year. */
+const thinCount = ({ herd, pastures, yieldFrom }: Pick<ValuesOf<typeof inputs>, 'herd' | 'pastures' | 'yieldFrom'>): number =>
+  yieldFrom === 'survey' && herd.some(isCattle) ? pastures.filter(({ poorLbPerAc }) => poorLbPerAc < intakeFallsBelowLbPerAc).length : 0;
+/** Rounded, eight tenths of a cow would read as one that the place carries. */
+const isPartOfOne = (head: number): boolean => head > 0 && head < 1;
+const headOr = (head: number, shown: string): string => (isPartOfOne(head) ? 'less than one head' : shown);
 /** `23 to 68 by the share eaten, 25 to 55 %`: the head count goes up and down with a share that nobody weighs. */
 function shareRange(shares: readonly ByShare[], headOf: (line: ByShare) => number, before: string): string {
   const [less, more] = [shares[0], shares.at(-1)];
@@ -26,16 +35,22 @@ function shareRange(shares: readonly ByShare[], headOf: (line: ByShare) => numbe
   return `${before}${withCommas(`${heads[0]}`)} to ${withCommas(`${heads[1]}`)} by the share eaten, ${Math.round(less.sharePercent)} to ${Math.round(more.sharePercent)} %`;
 }
 
+/** All that the season lives on has grown before turn-in. */
+const isAllPast = (values: CurveAnswers & { readonly fromDay: number; readonly toDay: number }): boolean => {
+  const beginDay = growthBegins(values, values.toDay);
+  return grownPercentBy(values, beginDay, values.fromDay) === grownPercentBy(values, beginDay, values.toDay);
+};
+
 export default defineCalculator({
   slug: 'carrying-capacity',
-  version: 4,
+  version: 5,
   title: 'Carrying capacity in a dry year',
   inputs,
   refusals: [
     {
       at: 'toDay',
-      when: ({ fromDay, toDay }) => toDay <= fromDay || yearOf(fromDay) !== yearOf(toDay),
-      say: 'The last day must come after turn-in, in the same calendar year. Count a winter apart, on hay or standing feed.',
+      when: ({ fromDay, toDay }) => toDay <= fromDay || toDay >= sameDayIn(fromDay, yearOf(fromDay) + 1),
+      say: 'The last day must come after turn-in, and a season has at most 12 months.',
     },
     {
       at: 'todayDay',
@@ -48,11 +63,7 @@ export default defineCalculator({
       say: 'The day by which they could go must lie from today to before the last day.',
     },
     { ...curveOutOfOrder, when: (values) => !isCurveInOrder(values) },
-    {
-      at: 'toDay',
-      when: (values) => isCurveInOrder(values) && grownPercentBy(values, values.toDay) === 0,
-      say: 'By this curve nothing has grown by the last day. Choose a later day, or count the feed as hay or standing feed.',
-    },
+    { at: 'toDay', when: (values) => isCurveInOrder(values) && !isOneGrowth(values, values.fromDay, values.toDay), say: twoGrowths },
   ],
   compute,
 }).describe({
@@ -97,7 +108,8 @@ export default defineCalculator({
       when: ({ waitDays, goHead, leftLb, othersLbPerDay, leftDays }) => waitDays > 0 && goHead > 0 && leftLb >= othersLbPerDay * leftDays,
     },
     ranged('normalHead', ['poorHead', 'normalHead'], {
-      says: ({ shares }) => `{low} in a poor year${shareRange(shares, ({ shareNormalHead }) => shareNormalHead, '; in a normal one ')}`,
+      says: ({ normalHead, poorHead, shares }) =>
+        `${isPartOfOne(normalHead) ? 'less than one head, and less still' : headOr(poorHead, '{low}')} in a poor year${shareRange(shares, ({ shareNormalHead }) => shareNormalHead, '; in a normal one ')}`,
     }),
     { of: 'otherBasisHead', when: ({ yieldFrom }) => yieldFrom === 'survey' },
     shown('nowHead', 'balanceLb'),
@@ -109,6 +121,11 @@ export default defineCalculator({
   ],
   steps,
   cautions: [
+    caution(isAllPast, {
+      lead: 'Nothing grows from turn-in on: this counts grass that still stands uneaten.',
+      say: 'By this curve nothing grows between turn-in and the last day. It counts the growth before as if nobody had grazed it and no weather had taken any. “Standing feed” counts what is really left.',
+      source: 'common practice',
+    }),
     caution(({ leftLb }) => leftLb === 0, {
       lead: 'By these numbers the herd has eaten its share. Look at the stubble.',
       say: 'By these numbers the herd has already eaten its share. Look at the stubble. If more stands than this says, the growth so far was set too low. If not, each day from now comes out of next year’s grass.',
@@ -126,19 +143,25 @@ export default defineCalculator({
       source: 'common practice',
     }),
     { when: ({ goHead }) => goHead > 0, ...hardOne },
-    caution(
-      ({ herd, pastures, yieldFrom }) =>
-        yieldFrom === 'survey' && herd.some(isCattle) && pastures.some(({ poorLbPerAc }) => poorLbPerAc < intakeFallsBelowLbPerAc),
-      {
-        lead: 'In a poor year one pasture is too thin for cattle. Leave it out or rest it.',
-        say: 'On one of the pastures a poor year makes less than 750 lb an acre (840 kg/ha). On so thin a stand cattle begin to eat less in a day. Leave it out, or rest it.',
-        source: 'white-b5036',
-      },
-    ),
+    caution((values) => thinCount(values) === 1, {
+      lead: 'In a poor year one pasture is too thin for cattle. Leave it out or rest it.',
+      say: 'On one of the pastures a poor year makes less than 750 lb an acre (840 kg/ha). On so thin a stand cattle begin to eat less in a day. Leave it out, or rest it.',
+      source: 'white-b5036',
+    }),
+    caution((values) => thinCount(values) > 1, {
+      lead: 'In a poor year more than one pasture is too thin for cattle. Plan on fewer.',
+      say: 'On more than one of the pastures a poor year makes less than 750 lb an acre (840 kg/ha). On so thin a stand cattle begin to eat less in a day. Do not count on those in a poor year: plan on fewer head, or on feed.',
+      source: 'white-b5036',
+    }),
     caution(({ pastures, yieldFrom }) => yieldFrom === 'survey' && pastures.some(({ normalLbPerAc, poorLbPerAc }) => poorLbPerAc > normalLbPerAc), {
       lead: 'One pasture makes more in the poor year than the normal. Swapped?',
       say: 'On one of the pastures the poor year makes more than the normal one. Look whether the two are swapped.',
       source: 'common practice',
+    }),
+    caution(({ reaches }) => reaches.some(({ reachPercent }) => reachPercent < leastReachPercent), {
+      lead: 'Less than a third of some pasture counts. Walk it before you go by this.',
+      say: 'On one pasture or more, less than a third of the ground counts, by distance from water and slope. The ground near water is then grazed hardest, and the far grass feeds nobody. Look where dung lies and grass is bitten, and give your own share. Water farther out makes more of it count.',
+      source: 'our own',
     }),
     caution(({ eatenPercent, yieldMeans, yieldFrom }) => yieldFrom === 'survey' && yieldMeans !== 'above-stubble' && eatenPercent > 25, {
       lead: 'The share eaten decides this count. In a drought go by the lower share.',
@@ -150,34 +173,29 @@ export default defineCalculator({
       say: 'More than half of the whole growth eaten takes moves every few days, a good stand and rain. On range 25 % is the usual figure.',
       source: 'white-b5036',
     }),
-    caution(
-      ({ kinds, yieldFrom, reachFrom }) =>
-        yieldFrom === 'survey' &&
-        reachFrom === 'guide' &&
-        kinds.some(({ kind }) => kind === 'ewe-nursing' || kind === 'ewe-dry' || kind === 'doe' || kind === 'horse'),
-      {
-        lead: 'Distance and slope are counted as for cattle, not sheep, goats or horses.',
-        say: 'Distance and slope are counted as for cattle. Sheep and goats climb steeper ground, and horses walk farther.',
-        source: 'common practice',
-      },
-    ),
+    caution(({ kinds, yieldFrom, reachFrom }) => yieldFrom === 'survey' && reachFrom === 'guide' && !kinds.every(isCattle), {
+      lead: 'Distance and slope are counted as for cattle, not sheep, goats or horses.',
+      say: 'Distance and slope are counted as for cattle. Sheep and goats climb steeper ground, and horses walk farther.',
+      source: 'common practice',
+    }),
   ],
   limits: [
+    'Growth is counted from the month in which it starts last before the last day, over New Year too. Weeks in which nothing grows take feed from what stands: it weathers, and this takes nothing off for that.',
     'It takes all stock to share all the pastures. A pasture that only the ewes use needs a run of its own.',
     'Yields from a soil survey are for a site in fair shape. Worn ground may make half. Clip your own, or trust what you ran.',
     'It takes the herd as it is now to have grazed since turn-in, and each animal to eat the same all along. Calves and lambs eat more every week, so leave some to spare.',
     'In the balance by month a minus tells that the herd is then ahead of the grass: it bites into the stubble, though later growth may make the sum good. Growth from before turn-in stands in the first month.',
     'Nobody knows what will still grow. Decide on the range, set a day to look again, and write both down.',
-    'The growth curve from four answers stood within 5 points in a hundred of printed ones by July 1 where that was tried. Your county’s own curve is better.',
+    'The growth curve from four answers stood within 5 points in a hundred of printed ones by July 1 where that was tried; over New Year none was. Your county’s own curve is better.',
     'Appetite guides err by 14 to 17 % either way, and so does every head count built on them.',
     'It counts grass, not water. Dry ponds empty a pasture before the grass does.',
     'It does not say which ones go, nor at what price. Usual order: cows without a calf, then heifers not yet in production, then the old and unsound.',
   ],
   weighsOnPeople: true,
-  note: ({ verdict, firstHead, waitDays, lastsDays, leftDays, shares }, show) => {
+  note: ({ verdict, firstHead, normalHead, poorHead, waitDays, lastsDays, leftDays, shares }, show) => {
     const bySharePart = shareRange(shares, ({ shareNormalHead }) => shareNormalHead, ' (');
     const byShare = bySharePart === '' ? '' : `${bySharePart})`;
-    const carries = `Counted in the first kind (${show('firstKind').toLowerCase()}), a normal year carries about ${show('normalHead')}${byShare}, a poor one ${show('poorHead')}; there ${firstHead === 1 ? 'is' : 'are'} ${show('firstHead')}.`;
+    const carries = `Counted in the first kind (${show('firstKind').toLowerCase()}), a normal year carries ${headOr(normalHead, `about ${show('normalHead')}`)}${byShare}, a poor one ${headOr(poorHead, show('poorHead'))}; there ${firstHead === 1 ? 'is' : 'are'} ${show('firstHead')}.`;
     const ends =
       lastsDays === 0
         ? ' By this count the share to be eaten is gone already.'
@@ -223,6 +241,10 @@ export default defineCalculator({
     {
       version: 4,
       say: 'a fresh form, and a bull that is chosen from the list, takes 2 % of his weight as eaten in a day, as every other form has it, no longer 2.2 %.',
+    },
+    {
+      version: 5,
+      say: 'a pasture that reaches more than a mile from water is counted ring by ring around the water, no longer all of it by its farthest point.',
     },
   ],
   topic: 'grass',

@@ -1,6 +1,9 @@
 import { defineEdges, edge, shows, tells, turns } from '../../kit/edges.ts';
 import definition from './definition.ts';
 
+/** In a normal year 12.03 acres carry one cow, and in a poor one twice as many. */
+const oneCow = 'herd.kind=cow-nursing&herd.count=1&pastures.normal=1600lb/ac&pastures.poor=800lb/ac';
+
 export default defineEdges(definition, {
   limits: {
     'pastures.areaAc': [0.1, 100000],
@@ -42,6 +45,21 @@ export default defineEdges(definition, {
     edge('On one of the pastures a', {
       on: 'pastures.normal=1600lb/ac&pastures.poor=749lb/ac',
       raised: 'herd.kind=stocker',
+      silent: 'herd.kind=doe-dry',
+    }),
+    edge('On one of the pastures a', {
+      on: 'pastures.normal=1600lb/ac,1600lb/ac',
+      raised: 'pastures.poor=749lb/ac,750lb/ac',
+      silent: 'pastures.poor=749lb/ac,749lb/ac',
+    }),
+    edge('On more than one of the', {
+      on: 'pastures.normal=1600lb/ac,1600lb/ac',
+      raised: 'pastures.poor=749lb/ac,749lb/ac',
+      silent: 'pastures.poor=749lb/ac,750lb/ac',
+    }),
+    edge('On more than one of the', {
+      on: 'pastures.normal=1600lb/ac,1600lb/ac&pastures.poor=749lb/ac,749lb/ac',
+      raised: 'herd.kind=stocker',
       silent: 'herd.kind=doe',
     }),
     // Of pastures that are not asked for, nothing is said.
@@ -57,6 +75,11 @@ export default defineEdges(definition, {
     }),
     edge('More than half of the', { on: 'harvest=51pct', raised: 'yield-from=survey', silent: 'yield-from=stock-days' }),
     edge('On one of the pastures the', { on: 'pastures.normal=1600lb/ac', raised: 'pastures.poor=1601lb/ac', silent: 'pastures.poor=1600lb/ac' }),
+    // 2.5 parts of 2.739 squared are a third.
+    edge('On one pasture or more,', { raised: 'pastures.water-distance=2.74mi', silent: 'pastures.water-distance=2.73mi' }),
+    // At 2.5 miles 40 % counts by water; past 10 % of slope seven tenths of that.
+    edge('On one pasture or more,', { on: 'pastures.water-distance=2.5mi', raised: 'pastures.slope=10.1pct', silent: 'pastures.slope=10pct' }),
+    edge('On one pasture or more,', { on: 'pastures.water-distance=9mi', raised: 'reach-from=guide', silent: 'reach-from=own' }),
     edge('The share eaten decides this', { raised: 'harvest=26pct', silent: 'harvest=25pct' }),
     edge('More than half of the', { raised: 'harvest=51pct', silent: 'harvest=50pct' }),
     edge('More than half of the', { on: 'yield-means=gone-of-growth&eaten-of-gone=100pct', raised: 'gone=51pct', silent: '' }),
@@ -69,15 +92,23 @@ export default defineEdges(definition, {
       raised: '',
       silent: 'herd.kind=cow-nursing,heifer,bull&herd.count=45,9,2&herd.weight=1250lb,950lb,1900lb&herd.intake=2.5pct,2.2pct,2pct',
     }),
-    edge('The last day must come', { raised: 'to=2027-01-01', silent: 'to=2026-12-31' }),
-    edge('The last day must come', { raised: 'from=2025-12-31', silent: 'from=2026-01-01' }),
+    edge('The last day must come', {
+      on: 'start-month=nov&best-month=mar&quit-month=may&from=2026-11-01&today=2026-12-01&go=2026-12-01',
+      raised: 'to=2027-11-01',
+      silent: 'to=2027-10-31',
+    }),
+    edge('Growth ends and starts anew', { raised: 'to=2027-03-01', silent: 'to=2027-02-28' }),
+    edge('Growth ends and starts anew', { on: 'to=2027-03-01&today=2026-11-05&go=2026-11-05', raised: 'from=2026-10-31', silent: 'from=2026-11-01' }),
+    edge('By this curve nothing grows', { on: 'to=2027-02-15&today=2026-11-05&go=2026-11-05', raised: 'from=2026-10-31', silent: 'from=2026-10-30' }),
     edge('The last day must come', { on: 'from=2026-06-20&today=2026-06-20&go=2026-06-20', raised: 'to=2026-06-20', silent: 'to=2026-06-21' }),
     edge('Today must lie between turn-in', { raised: 'from=2026-06-21', silent: 'from=2026-06-20' }),
     edge('Today must lie between turn-in', { raised: 'today=2026-10-31', silent: 'today=2026-10-30' }),
     edge('The day by which they', { raised: 'go=2026-10-31', silent: 'go=2026-10-30' }),
     edge('The day by which they', { raised: 'today=2026-07-11', silent: 'today=2026-07-10' }),
     edge('The months must come in', { raised: 'quit-month=mar', silent: '' }),
-    edge('By this curve nothing has', { raised: 'to=2029-01-01', silent: 'to=2028-12-31' }),
+    tells('normal year carries less than one head', { on: oneCow, told: 'pastures.area=12ac', untold: 'pastures.area=12.1ac' }),
+    tells('less than one head, and less still in a poor year', { on: oneCow, told: 'pastures.area=12ac', untold: 'pastures.area=12.1ac' }),
+    tells('a poor one less than one head', { on: oneCow, told: 'pastures.area=24ac', untold: 'pastures.area=24.1ac' }),
     shows('nowGoHead', { shown: 'go=2026-06-21', hidden: 'go=2026-06-20', on: 'harvest=40pct' }),
     tells(', all 45', { told: 'so-far=95.2pct', untold: 'so-far=95.3pct', on: 'harvest=40pct' }),
     tells('gone today it would be', { told: 'go=2026-06-21', untold: 'go=2026-06-20', on: 'harvest=40pct' }),

@@ -3,7 +3,7 @@ import { kindNames, stockKind } from '../../asks/stock.ts';
 import { choice, date, number, rows } from '../../kit/inputs.ts';
 import { commonGrazer } from '../../math/herd/likelyIntakePercent.ts';
 
-const kinds = ['cow-nursing', 'cow-dry', 'bull', 'heifer', 'stocker', 'calf', 'ewe-nursing', 'ewe-dry', 'doe', 'horse'] as const;
+const kinds = ['cow-nursing', 'cow-dry', 'bull', 'heifer', 'stocker', 'calf', 'ewe-nursing', 'ewe-dry', 'doe', 'doe-dry', 'horse'] as const;
 export const kindWords = kindNames(kinds);
 
 export const herd = rows({
@@ -104,7 +104,8 @@ export const ground = {
       waterDistanceMi: number('Farthest from water', 'w', 'mi', [0, 10], 0.5, {
         usual: 'waterMi',
         shownWhen: { ...byYield, reachFrom: 'guide' },
-        help: 'Past a mile (1.6 km) cattle use about half of it; past two (3.2 km), next to none.',
+        help: 'Taken as a round pasture with one water in the middle. Of its ground within a mile (1.6 km) all counts, from there to two (3.2 km) half, past that none.',
+        ask: 'Is it long, square or watered in two places? Then more lies near water than this counts: give your own share.',
         offeredBy: 'pasture.waterDistance',
       }),
       slopePercent: number('Slope', 's', 'pct', [0, 100], 5, {
@@ -133,7 +134,7 @@ export const ground = {
         usual: 'herdHead',
         whole: true,
         shownWhen: byStockDays,
-        help: 'Turn all that grazed there into one kind: five dry ewes are about one cow.',
+        help: 'Count all that grazed there in one kind, by what one eats: ten dry ewes, or five with lambs, eat about as much as a nursing cow.',
         offeredBy: 'record.usualHead',
       }),
       lastedDays: number('For how many days', 't_u', 'd', [0, 366], 30, {
@@ -148,7 +149,7 @@ export const ground = {
   usualEatenLbPerDay: number('One of those head ate a day', 'e_u', 'lb/d', [0.2, 100], 31, {
     usual: 'eatenLbPerDay',
     shownWhen: byStockDays,
-    help: 'With the water out. A nursing cow of 1,250 lb (567 kg) eats about 31 lb (14 kg).',
+    help: 'With the water out. A nursing cow of 1,250 lb (567 kg) eats about 31 lb (14 kg), a dry ewe of 160 lb (73 kg) about 3.2 lb (1.5 kg).',
     offeredBy: 'herd.yardstick',
   }),
   poorPercent: number('A poor year makes, of a usual one', 'q', 'pct', [0, 100], 50, {
@@ -163,7 +164,7 @@ export const inputs = {
   fromDay: date('Turn-in, first day on grass this year', '2026-04-20', { occurs: { lastBy: 'today' }, offeredBy: 'season.turnIn' }),
   toDay: date('Day until which the grass must last', '2026-10-31', {
     occurs: { nextFrom: 'fromDay' },
-    help: 'In the same calendar year. Feed for the winter is counted apart.',
+    help: 'Within 12 months of turn-in, before growth starts anew. It may lie past New Year.',
     offeredBy: 'season.end',
   }),
   todayDay: date('Today', '2026-06-20', { occurs: 'today' }),

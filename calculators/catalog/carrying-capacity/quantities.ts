@@ -9,6 +9,14 @@ export const quantities = {
   eatenPercent: amount('Share eaten', 'h_e', 'pct'),
   basisPercent: amount('Dry matter in the pounds given', 'd', 'pct'),
   otherBasisPercent: amount('Dry matter, counted the other way', 'd_o', 'pct'),
+  reaches: table('What cattle use of each pasture', {
+    pasture,
+    waterDistanceMi: amount('Farthest from water', 'w', 'mi'),
+    nearPercent: amount('Share used, by water', 'r_w', 'pct'),
+    slopePercent: amount('Slope', 's', 'pct'),
+    slopeUsedPercent: amount('Share used, by slope', 'r_s', 'pct'),
+    reachPercent: amount('Share used', 'r', 'pct'),
+  }),
   grounds: table('Each pasture', {
     pasture,
     areaAc: amount('Area', 'A', 'ac'),

@@ -6,6 +6,7 @@ import type { inputs } from './inputs.ts';
 type Results = ReturnType<typeof compute>;
 type All = ValuesOf<typeof inputs> & Results;
 const isSurvey = ({ yieldFrom }: All): boolean => yieldFrom === 'survey';
+const isByGuide = ({ reachFrom }: All): boolean => reachFrom === 'guide';
 
 export const steps: Working<All, Results> = [
   when(isSurvey, [
@@ -23,9 +24,25 @@ export const steps: Working<All, Results> = [
       ],
     }),
     lookup('basisPercent', { says: 'The pounds given are {yieldBasis}. What stock eat has no water in it at all.', source: 'common practice' }),
+    tabulate('reaches', {
+      onlyWhen: isByGuide,
+      says: 'What cattle use of each pasture, taken as round with one water in its middle: all of the circle within a mile of it, half of the ring from one mile to two, nothing past that. Ground of a circle goes by its radius times itself. Slopes of 10 to 30 % lose 30 %, to 60 % they lose 60 %, beyond that all (the slope steps are from memory).',
+      source: 'rangelands-gateway-matching, step a, with holechek-1988; as rings of a circle: our own',
+      formulas: {
+        nearPercent: [
+          { when: ({ waterDistanceMi }) => waterDistanceMi <= 1, formula: tex`100`, because: 'all of it lies within a mile' },
+          {
+            when: ({ waterDistanceMi }) => waterDistanceMi <= 2,
+            formula: tex`100 \times \frac{1^2 + 0.5 \times (\q{waterDistanceMi}^2 - 1^2)}{\q{waterDistanceMi}^2}`,
+          },
+          { formula: tex`100 \times \frac{1^2 + 0.5 \times (2^2 - 1^2)}{\q{waterDistanceMi}^2}`, because: 'past two miles nothing more counts' },
+        ],
+        reachPercent: tex`\frac{\q{nearPercent} \times \q{slopeUsedPercent}}{100}`,
+      },
+    }),
     tabulate('grounds', {
-      says: 'Each pasture: the acres that stock really use, and what they would eat there. Past a mile from water half the ground counts, past two miles none; slopes of 10 to 30 % lose 30 %, to 60 % they lose 60 %, beyond that all (the slope steps are from memory).',
-      source: 'rangelands-gateway-matching, step a, with holechek-1988',
+      says: 'Each pasture: the acres that stock really use, and what they would eat there.',
+      source: 'rangelands-gateway-matching, steps a and b',
       formulas: {
         usableAc: tex`\q{areaAc} \times \frac{\q{usablePercent}}{100}`,
         normalEatenLb: tex`\q{usableAc} \times \q{normalLbPerAc} \times \frac{\q{basisPercent}}{100} \times \frac{\q{eatenPercent}}{100}`,

@@ -1,4 +1,5 @@
 import { beforeSale, hardOne, nothingStands, recalledInch, thinGrass, toxicStubble } from '../../asks/cautions.ts';
+import { fescueMares, hasHorses, isSugary } from '../../asks/horses.ts';
 import { bloat, canBloat, isInMilk, isStaggersSeason, staggers } from '../../asks/lushGrowth.ts';
 import { hasLegume, isCoolGrass, isRecalled } from '../../asks/stand.ts';
 import { caution, defineCalculator } from '../../kit/define.ts';
@@ -18,6 +19,7 @@ const secondBiteDays = 7;
 /** What the high end says where no day stands there. */
 const atBest = ({ highNetLbPerDay, highWholeDays }: Values): string | undefined =>
   highNetLbPerDay <= 0 ? 'growth keeps up' : highWholeDays >= longestDays ? 'a year or more' : undefined;
+const isFescue = ({ densityFrom, stand }: Values): boolean => densityFrom === 'list' && stand === 'tall-fescue';
 const isSame = ({ lowWholeDays, highWholeDays }: Values): boolean => lowWholeDays === highWholeDays;
 
 export default defineCalculator({
@@ -52,7 +54,7 @@ export default defineCalculator({
       summary: '{stand}, {condition}, {densityLbPerAcIn}, {reachPercent} of the ground used, growth {growthLbPerAcDay}',
     },
     { title: 'How long they stay', inputs: ['eatenFrom', 'ownEatenPercent'], summary: '{eatenFrom}, {ownEatenPercent} eaten' },
-    { title: 'Today, and who could go', inputs: ['todayDay', 'canGoHead'], summary: '{todayDay}, {canGoHead} could leave' },
+    { title: 'Today, and who could go', inputs: ['todayDay', 'canGoHead', 'isSouth'], summary: '{todayDay}, {canGoHead} could leave, {isSouth}' },
   ],
   handout: ['offDay', 'wholeDays', 'wholeShortDays', 'goTodayHead', 'sellByDay', 'demandLbPerDay'],
   quantities,
@@ -85,15 +87,14 @@ export default defineCalculator({
   steps,
   cautions: [
     caution(({ verdict }) => verdict === 'nothing', nothingStands),
-    ...thinGrass<Values>(({ heightIn, usedLbPerAcIn }) => heightIn * usedLbPerAcIn < intakeFallsBelowLbPerAc),
-    {
-      when: ({ densityFrom, stand, stopHeightIn }) => densityFrom === 'list' && stand === 'tall-fescue' && stopHeightIn < toxicFescueIn,
-      ...toxicStubble,
-    },
+    ...thinGrass<Values>(({ heightIn, usedLbPerAcIn }) => heightIn * usedLbPerAcIn < intakeFallsBelowLbPerAc, undefined, isSugary),
+    { when: (values) => isFescue(values) && hasHorses(values), ...fescueMares },
+    { when: (values) => isFescue(values) && values.stopHeightIn < toxicFescueIn, ...toxicStubble },
     { when: (values) => values.densityFrom === 'list' && hasLegume(values.stand) && canBloat(values), ...bloat },
     {
       // Growth does not tell: people are told to put 0 in a drought, and lush grass may stand there all the same.
-      when: (values) => values.densityFrom === 'list' && isCoolGrass(values.stand) && isInMilk(values) && isStaggersSeason(values.todayDay),
+      when: (values) =>
+        values.densityFrom === 'list' && isCoolGrass(values.stand) && isInMilk(values) && isStaggersSeason(values.todayDay, values.isSouth),
       ...staggers,
     },
     caution(({ growthLbPerAcDay }) => growthLbPerAcDay > 0, {
@@ -174,6 +175,9 @@ export default defineCalculator({
     'uky-multispecies',
     'coffey-hale-parasites',
     'swinker-laminitis-2013',
+    'drought-horse-pasture',
+    'extension-fescue-mares',
+    'oregon-fescue-mares',
     'lory-fall-nitrogen-2022',
   ],
   changes: [

@@ -1,8 +1,9 @@
+import { isSouth } from '../../asks/south.ts';
 import { conditionOptions, standOptions } from '../../asks/stand.ts';
 import { grazingStock, stockKind } from '../../asks/stock.ts';
 import { choice, date, number } from '../../kit/inputs.ts';
 
-export const kinds = ['cow-nursing', 'cow-dry', 'bull', 'heifer', 'stocker', 'calf', 'ewe-nursing', 'ewe-dry', 'doe', 'horse'] as const;
+export const kinds = ['cow-nursing', 'cow-dry', 'bull', 'heifer', 'stocker', 'calf', 'ewe-nursing', 'ewe-dry', 'doe', 'doe-dry', 'horse'] as const;
 
 const stock = grazingStock({
   label: 'Stock on this grass',
@@ -43,6 +44,7 @@ export const inputs = {
     ask: 'Which pasture comes next, and when will it be ready? If you cannot count on rain, take the day when you would feed in any year.',
   }),
   todayDay: date('Today', '2026-07-01', { occurs: 'today' }),
+  isSouth,
   densityFrom: choice('Pounds in an inch of height', 'list', {
     offeredBy: 'pastures.densityFrom',
     options: {

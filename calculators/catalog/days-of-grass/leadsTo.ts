@@ -4,7 +4,7 @@ import { yearOf } from '../../units/days.ts';
 import { isShort, runsOut, type Values } from './steps.ts';
 
 const isCow = ({ mainKind }: Values): boolean => mainKind === 'cow-nursing' || mainKind === 'cow-dry' || mainKind === 'heifer';
-/** The dates of a plan lie in one calendar year, and its herd is a herd. */
+/** That form is led to with its example's growth, March to October: within a calendar year its dates are of one growth. Its herd is a herd. */
 const canPlan = ({ lowOffDay, todayDay, untilDay, demandLbPerDay }: Values): boolean =>
   yearOf(untilDay) === yearOf(todayDay) && lowOffDay < untilDay && demandLbPerDay >= 10 && demandLbPerDay <= 1_000_000;
 

@@ -1,4 +1,4 @@
-import { grownPercentBy } from '../../asks/growthCurve.ts';
+import { grownPercentBy, growthBegins, isCurveInOrder, isOneGrowth, lastFirstOf } from '../../asks/growthCurve.ts';
 import { rainTableOf } from '../../asks/rainTable.ts';
 import type { ValuesOf } from '../../kit/inputs.ts';
 import { feedDaysGained, feedDaysLost } from '../../math/decision/feedDaysLost.ts';
@@ -10,7 +10,7 @@ import { quantileType6 } from '../../math/drought/quantileType6.ts';
 import { splitSeasons } from '../../math/drought/splitSeasons.ts';
 import { yearsCaughtUp } from '../../math/drought/yearsCaughtUp.ts';
 import { sumOf } from '../../math/special/sumOf.ts';
-import { firstOfMonth, monthIndexOf, yearOf } from '../../units/days.ts';
+import { firstOfMonth, monthIndexOf, sameDayIn, yearOf } from '../../units/days.ts';
 import { monthNumber } from '../../units/months.ts';
 import type { inputs } from './inputs.ts';
 import { isLeaving } from './inputs.ts';
@@ -27,15 +27,12 @@ const medianOf = (values: readonly number[]): number => quantileType6(values, 0.
 
 /** First day on which rain is counted: the last first of that month that does not come after the first date. In winter it lies ahead of today. */
 export function sinceDayOf({ sinceMonth, steps }: Pick<Asked, 'sinceMonth' | 'steps'>): number {
-  const earliest = Math.min(...steps.map(({ day }) => day));
-  const month = monthNumber(sinceMonth) - 1;
-  const thisYear = firstOfMonth(month, yearOf(earliest));
-  return thisYear <= earliest ? thisYear : firstOfMonth(month, yearOf(earliest) - 1);
+  return lastFirstOf(monthNumber(sinceMonth) - 1, Math.min(...steps.map(({ day }) => day)));
 }
 
-/** Station medians as the readings of a single past year, so that they go the way of a record. */
-function stationReadings(stationIn: readonly number[], year: number): Asked['rainRecord'] {
-  return [year - 1, year].flatMap((each) =>
+/** Station medians as the readings of past years from one to another, so that they go the way of a record. */
+function stationReadings(stationIn: readonly number[], firstYear: number, lastYear: number): Asked['rainRecord'] {
+  return Array.from({ length: lastYear - firstYear + 1 }, (_, ahead) => firstYear + ahead).flatMap((each) =>
     stationIn.map((amount, month) => {
       const next = firstOfMonth(month + 1, each);
       return { day: next - 1, amount, days: next - firstOfMonth(month, each) };
@@ -44,11 +41,14 @@ function stationReadings(stationIn: readonly number[], year: number): Asked['rai
 }
 /** The past seasons, split at some days of this one. */
 function seasonsOf(asked: Asked, atDays: readonly number[]) {
-  const readings = asked.rainFrom === 'record' ? asked.rainRecord : stationReadings(asked.stationIn, yearOf(asked.endDay) - 1);
-  return splitSeasons({ table: rainTableOf(readings), fromDay: sinceDayOf(asked), toDay: asked.endDay, atDays });
+  const [fromDay, pastYear] = [sinceDayOf(asked), yearOf(asked.endDay) - 1];
+  // A season that begins two calendar years before its end has its past one three before.
+  const readings =
+    asked.rainFrom === 'record' ? asked.rainRecord : stationReadings(asked.stationIn, Math.min(pastYear, yearOf(fromDay)) - 1, pastYear);
+  return splitSeasons({ table: rainTableOf(readings), fromDay, toDay: asked.endDay, atDays });
 }
 
-type Fault = 'none' | 'end-elsewhere' | 'other-year' | 'after-end' | 'ended' | 'no-record' | 'no-herd-left';
+type Fault = 'none' | 'too-far' | 'too-early' | 'after-end' | 'ended' | 'two-growths' | 'no-record' | 'no-herd-left';
 // Six refusals ask it of the same answers, and splitting the seasons of a record takes as long as half the answer.
 const faults = new WeakMap<Asked, Fault>();
 /** What is wrong with the dates or the record, if anything. */
@@ -59,10 +59,12 @@ export function faultOf(asked: Asked): Fault {
 }
 function faultIn(asked: Asked): Fault {
   const { todayDay, endDay, steps } = asked;
-  if (yearOf(endDay) !== yearOf(todayDay)) return 'end-elsewhere';
-  if (steps.some(({ day }) => yearOf(day) !== yearOf(todayDay))) return 'other-year';
+  const yearBefore = sameDayIn(endDay, yearOf(endDay) - 1);
   if (todayDay >= endDay) return 'ended';
+  if (todayDay <= yearBefore) return 'too-far';
   if (steps.some(({ day }) => day >= endDay)) return 'after-end';
+  if (steps.some(({ day }) => day <= yearBefore)) return 'too-early';
+  if (isCurveInOrder(asked) && !isOneGrowth(asked, Math.min(...steps.map(({ day }) => day)), endDay)) return 'two-growths';
   if (asked.rainFrom === 'record' && seasonsOf(asked, []).length < leastYears) return 'no-record';
   return totalSaveOf(asked) > 0.95 * asked.herdLbPerDay ? 'no-herd-left' : 'none';
 }
@@ -77,8 +79,6 @@ function forageOf({ response, triggerPercent }: Asked) {
     ? { dryPercent: proportion, otherDryPercent: greatBasin }
     : { dryPercent: greatBasin, otherDryPercent: proportion };
 }
-/** Percent of the year's growth that has come by a day; nothing of this year's by a day of the last one. */
-const grownBy = (asked: Asked, day: number): number => (yearOf(day) < yearOf(asked.endDay) ? 0 : grownPercentBy(asked, day));
 /** Rain of a season by one of the days that were asked for. */
 function fellBy(through: readonly number[], index: number): number {
   const fellIn = through[index];
@@ -107,6 +107,9 @@ export function compute(asked: Asked) {
     seasons.map(({ through, whole }) => ({ beforeIn: fellBy(through, index), afterIn: Math.max(0, whole - fellBy(through, index)) }));
   const seasonNormalIn = medianOf(seasons.map(({ whole }) => whole));
   const { dryPercent, otherDryPercent } = forageOf(asked);
+  const beginDay = growthBegins(asked, endDay);
+  /** Percent of the growth that the season lives on. */
+  const grownBy = (day: number): number => grownPercentBy(asked, beginDay, day);
 
   const normalSoFarIn = isBegun ? normalBy(0) : 0;
   const untilToday = isBegun ? splitAt(0) : seasons.map(({ whole }) => ({ beforeIn: 0, afterIn: whole }));
@@ -115,9 +118,9 @@ export function compute(asked: Asked) {
   const soFarSays = normalSoFarIn === 0 ? 'too-early' : rainSoFarIn < soFarTriggerIn ? 'under' : 'over';
   const rainSays: 'not-begun' | 'too-early' | 'under' | 'over' = isBegun ? soFarSays : 'not-begun';
 
-  const endPercent = grownBy(asked, endDay);
+  const endPercent = grownBy(endDay);
   const dateOf = (day: number, index: number) => {
-    const grownPercent = grownBy(asked, day);
+    const grownPercent = grownBy(day);
     const normalIn = normalBy(index + 1);
     const leftDays = endDay - day;
     const bestPercent = bestForagePercent(grownPercent, dryPercent);
@@ -213,7 +216,7 @@ export function compute(asked: Asked) {
     stillShortDays: Math.max(0, dryShortDays - gainedDays),
     season: monthEnds.map((day, index) => ({
       monthDay: day,
-      grassPercent: grownBy(asked, day),
+      grassPercent: grownBy(day),
       rainPercent: seasonNormalIn > 0 ? (100 * normalBy(1 + steps.length + index)) / seasonNormalIn : 100,
     })),
   };

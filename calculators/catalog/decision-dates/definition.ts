@@ -1,6 +1,6 @@
 import { beforeSale, hardOne } from '../../asks/cautions.ts';
 import { faultsAt } from '../../asks/faults.ts';
-import { curveOutOfOrder, isCurveInOrder } from '../../asks/growthCurve.ts';
+import { curveOutOfOrder, isCurveInOrder, twoGrowths } from '../../asks/growthCurve.ts';
 import { caution, defineCalculator } from '../../kit/define.ts';
 import { ranged, shown, shownWhen } from '../../kit/shown.ts';
 import { printDay, printNumber, roundedTo } from '../../units/printQuantity.ts';
@@ -41,16 +41,20 @@ function justBy({
 
 export default defineCalculator({
   slug: 'decision-dates',
-  version: 1,
+  version: 3,
   title: 'Drought trigger dates: rain, grass and what to do',
   inputs,
   refusals: [
-    ...faultsAt('steps', faultOf, { 'other-year': 'One date lies in another calendar year than today. Move it, or change the day above.' }),
     ...faultsAt('endDay', faultOf, {
-      'end-elsewhere': 'The grass must last until a day in the same calendar year as today. Feed for the winter is counted apart.',
+      'too-far': 'The day until which the grass must last is 12 months or more from today. A season has at most 12 months.',
       ended: 'The grazing ends today or before. Put in the day until which the grass must last.',
     }),
-    ...faultsAt('steps', faultOf, { 'after-end': 'One date falls on the last day of grazing or after it. Move it before that day.' }),
+    ...faultsAt('steps', faultOf, {
+      'after-end': 'One date falls on the last day of grazing or after it. Move it before that day.',
+      'too-early':
+        'One date lies 12 months or more before the last day of grazing. A season has at most 12 months: move it, or change the day above.',
+      'two-growths': twoGrowths,
+    }),
     { ...curveOutOfOrder, when: (values) => !isCurveInOrder(values) },
     ...faultsAt('rainRecord', faultOf, {
       'no-record':
@@ -155,8 +159,9 @@ export default defineCalculator({
     'It counts past years. It is no forecast, and a record holds few years as dry as the one that worries you.',
     'Caught up means that the season’s whole rain reached its usual amount. Rain that comes after the growth fills ponds and next year’s soil, not this year’s stubble.',
     'Grass is taken to follow rain from one year to the next, and never past a normal year. A pasture grazed hard last year makes less than its rain would give.',
-    'The growth curve from four answers stood within 5 points in a hundred of printed ones by July 1 where that was tried.',
+    'The growth curve from four answers stood within 5 points in a hundred of printed ones by July 1 where that was tried; over New Year none was.',
     'Feed standing is for all your stock together, on grass that they can reach with water. “Forage on hand” turns heights or clips into days.',
+    'Growth is counted from the month in which it starts last before the last day of grazing, over New Year too. Two growths are two plans.',
     'It does not know prices. “Feed or sell?” does that sum.',
     'An animal weaned on one date and sold on another is counted twice. Put it on one line.',
   ],
@@ -225,6 +230,16 @@ export default defineCalculator({
     'sneva-hyder-1962',
     'clopper-pearson-1934',
     'jaeger-early-weaning',
+  ],
+  changes: [
+    {
+      version: 2,
+      say: 'the season may run over New Year. A plan that ends before growth starts anew counts the growth before as past, where it counted none as grown.',
+    },
+    {
+      version: 3,
+      say: 'a fresh form, and “Sell ewes and lambs” chosen from the list, takes 6.4 lb a day as spared by each, what a ewe with lambs eats, no longer 3.5, about what a dry one eats.',
+    },
   ],
   topic: 'ahead',
   order: 10,

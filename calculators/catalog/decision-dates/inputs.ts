@@ -27,7 +27,7 @@ export const steps = rows({
   help: 'One step for each date, the ones that cost you least first. Two weeks before the best month ends is a good first date.',
   maxRows: 8,
   columns: {
-    day: date('Date', '2026-07-01', { occurs: 'thisYear', belongsTo: 'management' }),
+    day: date('Date', '2026-07-01', { occurs: { before: 'endDay', built: '2026-10-31' }, belongsTo: 'management' }),
     // What one eats: common weights at the likely share of weight; it only starts the field.
     step: choice('If it is too dry by then', 'look', {
       options: {
@@ -35,7 +35,7 @@ export const steps = rows({
         'sell-yearlings': { label: stepWords['sell-yearlings'], short: 'sell yearlings', fills: { eachLbPerDay: 16 } },
         'sell-open': { label: stepWords['sell-open'], short: 'sell open cows', fills: { eachLbPerDay: 26 } },
         'wean-early': { label: stepWords['wean-early'], short: 'wean early', fills: { eachLbPerDay: 10 } },
-        'sell-sheep': { label: stepWords['sell-sheep'], short: 'sell sheep', fills: { eachLbPerDay: 3.5 } },
+        'sell-sheep': { label: stepWords['sell-sheep'], short: 'sell sheep', fills: { eachLbPerDay: 6.4 } },
         'sell-pairs': { label: stepWords['sell-pairs'], short: 'sell pairs', fills: { eachLbPerDay: 36 } },
         'pull-off': { label: stepWords['pull-off'], short: 'pull stock off', fills: { eachLbPerDay: 31 } },
         'buy-hay': { label: stepWords['buy-hay'], short: 'buy hay' },
@@ -52,7 +52,7 @@ export const steps = rows({
     eachLbPerDay: number('Each spares a day', 'e', 'lb/d', [0, 100], 26, {
       belongsTo: 'management',
       shownWhen: { step: leaving },
-      help: 'Dry matter. Weaning spares what the calf grazed, and what the cow eats less once dry.',
+      help: 'Dry matter. A ewe with lambs eats twice what a dry one does. Weaning spares what the calf grazed, and what the cow eats less once dry.',
     }),
     hayTon: number('Hay that they will eat', 'h', 'ton', [0, 50_000], 10, {
       belongsTo: 'management',
@@ -64,7 +64,7 @@ export const steps = rows({
     { day: '2026-05-15', step: 'look', leaveHead: 5, eachLbPerDay: 26, hayTon: 10 },
     { day: '2026-06-15', step: 'sell-open', leaveHead: 5, eachLbPerDay: 26, hayTon: 10 },
     { day: '2026-07-10', step: 'wean-early', leaveHead: 38, eachLbPerDay: 10, hayTon: 10 },
-    { day: '2026-08-01', step: 'sell-sheep', leaveHead: 30, eachLbPerDay: 3.5, hayTon: 10 },
+    { day: '2026-08-01', step: 'sell-sheep', leaveHead: 30, eachLbPerDay: 6.4, hayTon: 10 },
     { day: '2026-08-15', step: 'buy-hay', leaveHead: 5, eachLbPerDay: 26, hayTon: 10 },
   ],
 });
@@ -109,7 +109,7 @@ export const inputs = {
   todayDay: date('Today', '2026-06-01', { occurs: 'today' }),
   endDay: date('Day until which the grass must last', '2026-10-31', {
     occurs: { nextFrom: 'today' },
-    help: 'In the same calendar year.',
+    help: 'Within 12 months of today. It may lie past New Year.',
     offeredBy: 'season.end',
   }),
   ...growthCurve('Month it quits'),
@@ -150,6 +150,7 @@ export const inputs = {
   }),
   sinceMonth: choice('Count rain from the first of', 'mar', {
     options: monthOptions,
+    offeredBy: 'rain.since',
     help: 'The month in which growth starts, or one or two before where snow and winter rain fill the soil. A month later than your first date is that of last year.',
   }),
   rainSoFarIn: number('Rain from then until today', 'P', 'in', [0, 120], 7.9, {

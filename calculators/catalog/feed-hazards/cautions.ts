@@ -84,7 +84,7 @@ export const cautions: readonly Caution<V>[] = [
     say: 'No calf, sheep or goat weighs this much. With a cow’s weight and a cow’s feed the nitrate for each 100 lb can come out half of what it is. Give what one of them weighs and what it eats in a day; choosing the animals again fills in common figures.',
     source: 'common practice',
   }),
-  caution((values) => !hasFeed(values), {
+  caution((values) => !hasFeed(values) && values.animals !== 'horses', {
     lead: 'Nitrate in the feed was not tested. It kills, and the feed looks sound.',
     life: true,
     say: 'Nitrate in the feed was not tested. Corn, oats, small grains, millets, sorghums and weeds that drought stopped can hold enough to kill within hours, and look sound. Keep stock off until a laboratory has tested it, hungry stock above all. Where they stagger, breathe hard or show brown or blue gums, take the feed away and call the veterinarian at once.',
@@ -167,6 +167,12 @@ export const cautions: readonly Caution<V>[] = [
     say: 'These lists were written mostly for cattle. For sheep and goats the stricter cattle class stands here; the veterinarian has the last word.',
     source: 'common practice',
   }),
+  caution(({ animals }) => animals === 'horses', {
+    lead: 'Only water is read for horses. Keep them off sorghum and its hay.',
+    life: true,
+    say: 'These lists were written for cattle: for horses, donkeys and mules only the water is read, by the stricter class of cattle, and the veterinarian has the last word. Keep them off sorghum, sudangrass and johnsongrass, and off short, frosted or new indiangrass: prussic acid kills within minutes. Moldy sweetclover hay makes stock bleed inside.',
+    source: 'common practice',
+  }),
   caution(hasPrussicCrop, {
     lead: 'Short, wilted, frosted or new growth kills in minutes. Keep off.',
     life: true,
@@ -210,7 +216,10 @@ export const cautions: readonly Caution<V>[] = [
     say: 'Silage and wrapped bales that did not sour below pH 5, hold soil, or have a torn cover can carry listeria: circling, one side of the face drooping, lost calves and lambs, sheep and goats most of all. Throw out what is spoiled and clear what they leave.',
     source: 'lejeune-listeria',
   }),
-  ...waterCautions<V>(({ sulfateMgPerL, saltsMgPerL }) => ({ sulfateMgPerL: asTold(sulfateMgPerL), saltMgPerL: asTold(saltsMgPerL) })),
+  ...waterCautions<V>(
+    ({ sulfateMgPerL, saltsMgPerL }) => ({ sulfateMgPerL: asTold(sulfateMgPerL), saltMgPerL: asTold(saltsMgPerL) }),
+    ({ animals }) => (animals === 'calves' || animals === 'adult-cattle' ? 'cattle' : animals),
+  ),
   caution(({ waterSulfate, waterSalts }) => waterSulfate !== 'not-tested' || waterSalts !== 'not-tested', {
     lead: 'Green or blue scum on water can be deadly: no number here shows it.',
     life: true,

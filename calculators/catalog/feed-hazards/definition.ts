@@ -16,7 +16,7 @@ const tooSmall = (at: 'nitratePpmCount' | 'otherPpmCount' | 'prussicPpmCount') =
 
 export default defineCalculator({
   slug: 'feed-hazards',
-  version: 4,
+  version: 5,
   title: 'Nitrate, prussic acid and water test reading',
   inputs,
   refusals: [
@@ -25,8 +25,8 @@ export default defineCalculator({
     tooSmall('prussicPpmCount'),
     {
       at: 'animals',
-      when: ({ animals }) => animals === 'horses',
-      say: 'These lists are for cattle, with sheep and goats read by them. For horses take the slip to your veterinarian. Keep them off sorghum, sudangrass and johnsongrass, and off short, frosted or new indiangrass: prussic acid kills within minutes. Moldy sweetclover hay makes stock bleed inside.',
+      when: ({ animals, forageNitrate, prussicAcid }) => animals === 'horses' && (forageNitrate !== 'not-tested' || prussicAcid === 'tested'),
+      say: 'These lists are for cattle, with sheep and goats read by them. For horses take the slip of a feed to your veterinarian; for one of water alone say above that nitrate and prussic acid in the feed were not tested. Keep them off sorghum, sudangrass and johnsongrass, and off short, frosted or new indiangrass: prussic acid kills within minutes. Moldy sweetclover hay makes stock bleed inside.',
     },
   ],
   compute,
@@ -193,6 +193,10 @@ export default defineCalculator({
   order: 20,
   guides: ['handling-stressed-forage'],
   changes: [
+    {
+      version: 5,
+      say: 'on a day of 95 °F sheep and goats are taken to drink half as much again as their lists have, which go by no heat, so that more nitrate comes with it.',
+    },
     {
       version: 4,
       say: 'in the cold an animal drinks the most that lists for such a day have: a nursing cow 12 gallons. Before, a list that begins at 70 °F was asked too, and it was 16.',

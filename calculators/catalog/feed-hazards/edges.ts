@@ -12,6 +12,8 @@ const ppm = (at: number) => `nitrate-ppm=${at}`;
 const sulfate = 'water-sulfate=so4';
 const salts = 'water-salts=dissolved-solids';
 const noFeed = 'forage-nitrate=not-tested';
+const small = 'animals=sheep-or-goats';
+const horses = `${noFeed}&animals=horses&${sulfate}`;
 
 export default defineEdges(definition, {
   limits: {
@@ -116,6 +118,20 @@ export default defineEdges(definition, {
     edge('So little is most likely', { on: mixed, raised: 'other-ppm=19.9', silent: 'other-ppm=20' }),
     edge('So little is most likely', { on: 'prussic-acid=tested', raised: 'prussic-ppm=19.9', silent: 'prussic-ppm=20' }),
     edge('These lists are for cattle,', { raised: 'animals=horses', silent: '' }),
+    edge('These lists are for cattle,', { on: 'animals=horses', raised: 'forage-nitrate=no3', silent: noFeed }),
+    edge('These lists are for cattle,', { on: `${noFeed}&animals=horses`, raised: 'prussic-acid=tested', silent: 'prussic-acid=not-tested' }),
+    edge('These lists were written for cattle:', { on: noFeed, raised: 'animals=horses', silent: 'animals=sheep-or-goats' }),
+    edge('Nitrate in the feed was not tested.', { on: noFeed, raised: 'animals=sheep-or-goats', silent: 'animals=horses' }),
+    edge('Sheep, goats and llamas are', { on: `${sulfate}&${small}`, raised: 'slip-sulfate=3000mg/l', silent: 'slip-sulfate=2999mg/l' }),
+    edge('Sheep and goats are read', { on: `${sulfate}&${small}`, raised: 'slip-sulfate=1000mg/l', silent: 'slip-sulfate=999mg/l' }),
+    edge('Sheep and goats are read', { on: `${sulfate}&${small}`, raised: 'slip-sulfate=2999mg/l', silent: 'slip-sulfate=3000mg/l' }),
+    edge('Lambs and kids are read', { on: `${sulfate}&${small}`, raised: 'slip-sulfate=500mg/l', silent: 'slip-sulfate=499mg/l' }),
+    edge('Lambs and kids are read', { on: `${sulfate}&slip-sulfate=999mg/l`, raised: small, silent: 'animals=calves' }),
+    edge('Horses, donkeys and mules have', { on: horses, raised: 'slip-sulfate=3000mg/l', silent: 'slip-sulfate=2999mg/l' }),
+    edge('No list here says how', { on: horses, raised: 'slip-sulfate=1000mg/l', silent: 'slip-sulfate=999mg/l' }),
+    edge('No list here says how', { on: horses, raised: 'slip-sulfate=2999mg/l', silent: 'slip-sulfate=3000mg/l' }),
+    edge('No list here says how', { on: `${noFeed}&${sulfate}&slip-sulfate=1000mg/l`, raised: 'animals=horses', silent: small }),
+    edge('Sulfate for grown cattle should', { on: `${noFeed}&${sulfate}&slip-sulfate=1000mg/l`, raised: 'animals=calves', silent: 'animals=horses' }),
     turns('verdict', { 'do-not-feed': ppm(2000), limited: ppm(1999) }, { on: dry }),
     turns('verdict', { 'under-every-limit': ppm(699), limited: ppm(700) }, { on: dry }),
     turns('verdict', { 'do-not-feed': ppm(4000), 'only-mixed': ppm(3999) }, { on: others }),

@@ -130,7 +130,7 @@ export const inputs = {
       'adult-cattle': { label: 'Cows and other grown cattle', fills: cow },
       calves: { label: 'Calves', fills: calf },
       'sheep-or-goats': { label: 'Sheep or goats', fills: ewe },
-      horses: 'Horses',
+      horses: 'Horses, donkeys or mules',
     },
     help: 'Choosing one fills in weight and appetite below; change them to fit yours.',
     belongsTo: 'management',

@@ -43,15 +43,15 @@ export default defineCalculator({
   compute,
 }).describe({
   question: 'Feed or sell?',
-  lead: 'What it costs to feed a cow through, against selling her now and buying one back. The first question is the calf: it can turn the answer alone.',
+  lead: 'What it costs to feed a cow through, against selling her now and buying one back; for a ewe or a doe the sum is the same. The first question is the calf, lamb or kid: it can turn the answer alone.',
   searchWords:
-    'drought destocking, sell cows or buy hay, keep or sell cows, buy back cows, culling in drought, break-even hay price, partial herd liquidation, replacement cost',
+    'drought destocking, sell cows or buy hay, keep or sell cows, buy back cows, sell ewes or buy hay, keep or sell does, culling in drought, break-even hay price, partial herd liquidation, replacement cost',
   first: ['isCalfSold', 'saleUsd', 'likelyBuyBackUsd', ['hayPriceUsdPerTon', 'knownCostUsdPerDay'], 'keepDays'],
   groups: [
     {
       title: 'The calf',
       inputs: ['weanedPercent', 'calfWeightLb', 'calfPriceUsdPerCwt'],
-      summary: '{weanedPercent} wean one, {calfWeightLb} when sold, {calfPriceUsdPerCwt}',
+      summary: '{weanedPercent} weaned, {calfWeightLb} when sold, {calfPriceUsdPerCwt}',
     },
     {
       title: 'Selling and buying back',
@@ -191,6 +191,7 @@ export default defineCalculator({
     }),
   ],
   limits: [
+    'Its words and its example are for cows. For ewes or does put in their own figures everywhere, and read lamb or kid for calf: one of the example’s left standing spoils the answer.',
     'Tax is left out unless you put it with the cost of selling. A drought sale can push a year’s income up; some tax laws let you put it off. Ask whoever does your taxes before you sell.',
     'It takes one cow for another. Cows that know your ground, your bulls’ daughters and years of culling can’t be bought back; nor can poor ones be worth the feed because the mean cow is.',
     'Nobody knows the buy-back price. That is why there are three. Drought over a wide country makes cattle cheap all at once and high all at once.',

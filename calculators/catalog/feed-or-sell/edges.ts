@@ -3,8 +3,8 @@ import definition from './definition.ts';
 
 export default defineEdges(definition, {
   limits: {
-    weanedPercent: [0, 100],
-    calfWeightLb: [50, 1500],
+    weanedPercent: [0, 250],
+    calfWeightLb: [20, 1500],
     calfPriceUsdPerCwt: [0, 2000],
     keepDays: [1, 1000],
     saleUsd: [0, 20000],

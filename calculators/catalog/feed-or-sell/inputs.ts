@@ -9,14 +9,16 @@ export const inputs = {
     help: 'Asked first, because it can turn the answer by itself. Yes only if the sale falls inside the days below.',
     ask: 'Put your weaning or sale day on a calendar beside the day when you would buy back. Is the sale the earlier one?',
   }),
-  weanedPercent: number('Cows out of a hundred that wean a calf', 'w', 'pct', [0, 100], 88, {
+  weanedPercent: number('Calves weaned for each hundred cows', 'w', 'pct', [0, 250], 88, {
     belongsTo: 'management',
-    help: 'Used for both answers, with the calf and without it.',
+    usual: 'weanedPercent',
+    help: 'Used for both answers, with the calf and without it. For ewes or does: lambs or kids weaned for each hundred of them, which may be over 100.',
     ask: 'Calves weaned last year, divided by the cows that were with the bull the year before, times 100. A thin cow in drought may come up open: go lower.',
   }),
-  calfWeightLb: number('Weight of a calf when sold', 'W', 'lb', [50, 1500], 500, {
+  calfWeightLb: number('Weight of a calf when sold', 'W', 'lb', [20, 1500], 500, {
     belongsTo: 'management',
     usual: 'calfLb',
+    help: 'For ewes or does: of one lamb or kid.',
     field: 'The mean of your last sale tickets. Calves of a drought year run lighter.',
   }),
   calfPriceUsdPerCwt: number('Price of the calf at that weight', 'p', 'usd/cwt', [0, 2000], 300, {

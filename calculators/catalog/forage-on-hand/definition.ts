@@ -1,4 +1,5 @@
 import { nothingStands, recalledInch, thinGrass, toxicStubble } from '../../asks/cautions.ts';
+import { fescueMares, hasHorses } from '../../asks/horses.ts';
 import { bloat, canBloat } from '../../asks/lushGrowth.ts';
 import { hasLegume, isRecalled } from '../../asks/stand.ts';
 import { caution, defineCalculator } from '../../kit/define.ts';
@@ -71,6 +72,7 @@ export default defineCalculator({ slug: 'forage-on-hand', version: 1, title: 'Fo
       say: 'You have not said where you cut. It is read as cut at the ground, so the stubble comes off: the fewer days. If you cut at the height that you leave, it is off already. Answer “Where you cut”, for the days can come out twice as many.',
       source: 'umaine-pasture-lesson-1',
     }),
+    { when: (values) => values.way === 'height-stand' && values.stand === 'tall-fescue' && hasHorses(values), ...fescueMares },
     {
       when: ({ way, stand, stubbleHeightIn }) => way === 'height-stand' && stand === 'tall-fescue' && stubbleHeightIn < toxicFescueIn,
       ...toxicStubble,
@@ -164,6 +166,9 @@ export default defineCalculator({ slug: 'forage-on-hand', version: 1, title: 'Fo
     'srm-1998',
     'ndmc-ranch-plan',
     'lory-fall-nitrogen-2022',
+    'drought-horse-pasture',
+    'extension-fescue-mares',
+    'oregon-fescue-mares',
   ],
   topic: 'grass',
   order: 10,

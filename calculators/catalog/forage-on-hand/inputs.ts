@@ -36,7 +36,7 @@ export const isClipping = (way: Way): boolean => way === 'clips' || way === 'hei
 
 export const stock = grazingStock({
   label: 'All stock that graze here',
-  kind: stockKind('cow-nursing', ['cow-nursing', 'cow-dry', 'bull', 'stocker', 'calf', 'ewe-nursing', 'ewe-dry', 'doe', 'horse']),
+  kind: stockKind('cow-nursing', ['cow-nursing', 'cow-dry', 'bull', 'stocker', 'calf', 'ewe-nursing', 'ewe-dry', 'doe', 'doe-dry', 'horse']),
   ask: 'Average the weights on your cull tickets. Guesses by eye run light.',
   start: 'cow-nursing',
   herd: nursingHerd,

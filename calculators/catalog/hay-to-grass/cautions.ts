@@ -1,4 +1,5 @@
 import { blisterBeetles, boughtHay, droughtHay, fedOnTheGround, hotHay, moldyHay, wrappedHay } from '../../asks/hay.ts';
+import { horseHay, isHorse } from '../../asks/horses.ts';
 import { type Caution, caution } from '../../kit/define.ts';
 import type { compute } from './compute.ts';
 import { countsCold, hasOtherStock } from './herd.ts';
@@ -8,6 +9,7 @@ import { buys } from './steps.ts';
 type V = Values & ReturnType<typeof compute>;
 const birthsOutside = ({ herd, fromDay, toDay }: Values): number =>
   herd.filter(({ hasBirths, birthDay }) => hasBirths && (birthDay < fromDay || birthDay > toDay)).length;
+const feedsHorsesHay = ({ haveTon, herd }: V): boolean => haveTon > 0 && herd.some(({ stock, countHead }) => isHorse(stock) && countHead > 0);
 
 const inTheCold =
   'They need more in the cold all the same: a freshly shorn sheep from about 50 °F (10 °C) down, a goat from about 32 °F (0 °C), either with a wet coat from about 58 °F (14 °C). Wet or freshly shorn ones can die of it. Feed them more hay on such days, and give shelter from wind, rain and wet snow.';
@@ -67,6 +69,7 @@ export const cautions: readonly Caution<V>[] = [
   }),
   { when: ({ haveTon }) => haveTon > 0, ...moldyHay },
   { when: ({ haveTon }) => haveTon > 0, ...droughtHay },
-  { when: ({ haveTon, herd }) => haveTon > 0 && herd.some(({ stock, countHead }) => stock === 'horse' && countHead > 0), ...blisterBeetles },
+  { when: feedsHorsesHay, ...horseHay },
+  { when: feedsHorsesHay, ...blisterBeetles },
   { when: buys, ...boughtHay },
 ];

@@ -20,7 +20,7 @@ const periodOf = ({ fromDay, toDay }: Values): number => toDay - fromDay;
 
 export default defineCalculator({
   slug: 'hay-to-grass',
-  version: 3,
+  version: 4,
   title: 'Hay needed to bridge a drought',
   inputs,
   refusals: [
@@ -204,6 +204,7 @@ export default defineCalculator({
     'schoenian-intake',
     'luling-foundation',
     'texas-animal-units',
+    'nmsu-ewe-gestation',
     'wv-farm-bureau-2014',
     'huhnke-bae1716',
     'lalman-feeders',
@@ -227,6 +228,9 @@ export default defineCalculator({
     'ndsu-net-wrap',
     'anderson-turnout',
     'mayo-hay-waste-2024',
+    'high-plains-millet',
+    'extension-fescue-mares',
+    'blakley-monensin-2012',
   ],
   changes: [
     {
@@ -236,6 +240,10 @@ export default defineCalculator({
     {
       version: 3,
       say: 'The range takes the appetite of each kind by its own guides: 17 % either way for grown cattle, the least and the most that guides print for other kinds. Before, all kinds took 15 % either way.',
+    },
+    {
+      version: 4,
+      say: 'Ewes and does with births are counted at what guides have for late pregnancy in the last six weeks before them. Before, they ate as at rest until the day.',
     },
   ],
   topic: 'hay',

@@ -26,7 +26,7 @@ export const stockWords = {
   'ewe-late': 'Ewe, last six weeks before lambing',
   lamb: 'Growing lamb',
   doe: 'Doe',
-  horse: 'Horse or mare',
+  horse: 'Horse, donkey or mule',
   other: 'Something else',
 } as const;
 
@@ -87,7 +87,7 @@ const stock = choice('Kind of stock', 'cow', {
     horse: {
       label: stockWords.horse,
       short: ['horse', 'horses'],
-      group: 'Horses',
+      group: 'Horses, donkeys, mules',
       fills: {
         weightLb: 1100,
         intakePercent: likelyIntakePercent('horse', 'maintenance'),
@@ -133,7 +133,7 @@ export const herd = rows({
       offeredBy: 'herd.weight',
     }),
     intakePercent: number('Eats in a day, of its weight', 'i', 'pct', [0.5, 8], 2.2, {
-      help: 'With the water out, as percent of weight. Before birth, if there is one.',
+      help: 'With the water out, as percent of weight. Before birth, if there is one: ewes are then counted at 3.5 % and does at 4 % in the last six weeks, or at this if it is more.',
       ask: 'Leave what the kind filled in. The result shows how far guides for that kind miss or differ.',
       offeredBy: 'herd.dryIntake',
     }),
@@ -157,6 +157,14 @@ export const herd = rows({
   offeredBy: 'herd',
 });
 
+/** Weeks before birth in which a ewe or a doe eats for what she carries: about 70 percent of its growth falls into the last six (nmsu-ewe-gestation). */
+const lateDays = 42;
+/** What the guides have for those weeks; of cows and mares they print no rise before birth. */
+const latePercents: Partial<Readonly<Record<keyof typeof stockWords, number>>> = {
+  ewe: likelyIntakePercent('sheep', 'ewe, late gestation'),
+  doe: likelyIntakePercent('goat', 'doe'),
+};
+
 /** The line of the intake guides for each kind while it does not nurse. Guides print none for bulls and for stock not listed: taken to miss as those for cows do. */
 const guided: Readonly<Record<keyof typeof stockWords, readonly [HerdStock, Stage]>> = {
   cow: ['cow', 'dry'],
@@ -173,9 +181,9 @@ const guided: Readonly<Record<keyof typeof stockWords, readonly [HerdStock, Stag
   horse: ['horse', 'dry'],
   other: ['cow', 'dry'],
 };
-function swingOf(kind: keyof typeof stockWords, isNursing: boolean) {
+function swingOf(kind: keyof typeof stockWords, stageThen?: Stage) {
   const [stockKind, stage] = guided[kind];
-  return intakeSwing(guideLine(stockKind, isNursing ? 'nursing' : stage, 'fair'));
+  return intakeSwing(guideLine(stockKind, stageThen ?? stage, 'fair'));
 }
 /** Trials tell how far guides for grown cattle miss; for other kinds only the guides themselves differ. */
 export const isTried = (kind: keyof typeof stockWords): boolean => {
@@ -192,14 +200,21 @@ export function herdNeed(asked: { readonly herd: Herd; readonly fromDay: number;
     const beforeDays = Math.min(Math.max(toBirthDays, 0), periodDays);
     const afterDays = periodDays - beforeDays;
     const nursingPercent = row.hasBirths ? row.nursingPercent : row.intakePercent;
+    const latePercent = Math.max(row.intakePercent, (row.hasBirths && latePercents[row.stock]) || 0);
+    const lateInDays = latePercent > row.intakePercent ? beforeDays - Math.min(Math.max(toBirthDays - lateDays, 0), beforeDays) : 0;
     const addedPercent = cattleKinds.has(row.stock) ? coldPercent : 0;
     const one = (intakePercent: number) => dailyIntakeLb({ head: 1, weightLb: row.weightLb, intakePercent });
-    const [beforeLb, afterLb] = [one(row.intakePercent) * beforeDays, one(nursingPercent) * afterDays];
-    const eachLbPerDay = ((beforeLb + afterLb) / periodDays) * (1 + addedPercent / 100);
+    const parts = [
+      { lb: one(row.intakePercent) * (beforeDays - lateInDays), swing: swingOf(row.stock) },
+      { lb: one(latePercent) * lateInDays, swing: swingOf(row.stock, 'late') },
+      { lb: one(nursingPercent) * afterDays, swing: swingOf(row.stock, 'nursing') },
+    ];
+    const partsLb = sumOf(parts, ({ lb }) => lb);
+    const eachLbPerDay = (partsLb / periodDays) * (1 + addedPercent / 100);
     const kindLb = row.countHead * eachLbPerDay * periodDays;
-    const [before, after] = [swingOf(row.stock, false), swingOf(row.stock, true)];
-    const lowRatio = (beforeLb * before.lowRatio + afterLb * after.lowRatio) / (beforeLb + afterLb);
-    const highRatio = (beforeLb * before.highRatio + afterLb * after.highRatio) / (beforeLb + afterLb);
+    const lowRatio = sumOf(parts, ({ lb, swing }) => lb * swing.lowRatio) / partsLb;
+    const highRatio = sumOf(parts, ({ lb, swing }) => lb * swing.highRatio) / partsLb;
+    const endPercent = afterDays > 0 ? nursingPercent : lateInDays > 0 ? latePercent : row.intakePercent;
     return {
       kind: {
         stock: row.stock,
@@ -208,12 +223,14 @@ export function herdNeed(asked: { readonly herd: Herd; readonly fromDay: number;
         toBirthDays,
         beforeDays,
         intakePercent: row.intakePercent,
+        lateInDays,
+        latePercent,
         afterDays,
         nursingPercent,
         addedPercent,
         eachLbPerDay,
         kindLb,
-        endLbPerDay: row.countHead * one(afterDays > 0 ? nursingPercent : row.intakePercent),
+        endLbPerDay: row.countHead * one(endPercent),
       },
       ends: { stock: row.stock, kindLb, lowRatio, lowKindLb: kindLb * lowRatio, highRatio, highKindLb: kindLb * highRatio },
     };

@@ -21,6 +21,8 @@ export const quantities = {
     toBirthDays: amount('Days to birth', 'd_b', 'd', 0),
     beforeDays: amount('Days before', 'd_1', 'd', 0),
     intakePercent: percent('Eats before, of its weight', 'i', 1),
+    lateInDays: amount('Of them, late pregnancy', 'd_l', 'd', 0),
+    latePercent: percent('Eats then, of its weight', 'i_l', 1),
     afterDays: amount('Days nursing', 'd_2', 'd', 0),
     nursingPercent: percent('Eats nursing, of its weight', 'j', 1),
     addedPercent: percent('More for cold', 'z_i', 1),

@@ -54,18 +54,31 @@ export const eatenSteps: HaySteps = [
     says: 'The cold days spread over the whole time.',
   }),
   tabulate('kinds', {
-    says: 'What each kind eats, with the water out: the days before birth at one rate, the days after at the other. Where none are born, all days are before.',
-    source: 'common practice',
+    says: 'What each kind eats, with the water out: the days before birth at one rate, the days after at the other. Where none are born, all days are before. Ewes and does eat more in the last six weeks before birth: there the guides’ figure for those weeks stands, 3.5 and 4 % of their weight, or what you gave if it is more.',
+    source: 'nmsu-ewe-gestation, with texas-animal-units and luling-foundation',
     formulas: {
       beforeDays: tex`\min(\max(\q{toBirthDays}, 0), \q{periodDays})`,
+      lateInDays: [
+        {
+          when: ({ latePercent, intakePercent }) => latePercent > intakePercent,
+          formula: tex`\q{beforeDays} - \min(\max(\q{toBirthDays} - 42, 0), \q{beforeDays})`,
+          because: 'the last six weeks',
+        },
+        { formula: '0' },
+      ],
       afterDays: tex`\q{periodDays} - \q{beforeDays}`,
-      eachLbPerDay: tex`\frac{\q{weightLb} (\q{intakePercent} \times \q{beforeDays} + \q{nursingPercent} \times \q{afterDays})}{100 \times \q{periodDays}} (1 + \frac{\q{addedPercent}}{100})`,
+      eachLbPerDay: tex`\frac{\q{weightLb} (\q{intakePercent} (\q{beforeDays} - \q{lateInDays}) + \q{latePercent} \times \q{lateInDays} + \q{nursingPercent} \times \q{afterDays})}{100 \times \q{periodDays}} (1 + \frac{\q{addedPercent}}{100})`,
       kindLb: tex`\q{countHead} \times \q{eachLbPerDay} \times \q{periodDays}`,
       endLbPerDay: [
         {
           when: ({ afterDays }) => afterDays > 0,
           formula: tex`\frac{\q{countHead} \q{weightLb} \q{nursingPercent}}{100}`,
           because: 'nursing by then',
+        },
+        {
+          when: ({ lateInDays }) => lateInDays > 0,
+          formula: tex`\frac{\q{countHead} \q{weightLb} \q{latePercent}}{100}`,
+          because: 'near birth by then',
         },
         { formula: tex`\frac{\q{countHead} \q{weightLb} \q{intakePercent}}{100}` },
       ],

@@ -11,6 +11,12 @@ type Kind = ReturnType<typeof compute>['kinds'][number];
 const lacksYoung = (kinds: readonly Kind[], mothers: readonly Kind['stock'][], young: Kind['stock']): boolean =>
   kinds.some(({ stock, stage }) => mothers.includes(stock) && stage === 'nursing') && !kinds.some(({ stock }) => stock === young);
 
+type Eaten = Pick<ReturnType<typeof compute>, 'kinds' | 'cattleLbPerDay' | 'horsesLbPerDay'>;
+const has = ({ kinds }: Eaten, kind: Kind['stock']): boolean => kinds.some(({ stock, countHead }) => stock === kind && countHead > 0);
+/** Growing lambs with does are taken for kids, which have no line of their own. */
+const hasSheep = (eaten: Eaten): boolean => has(eaten, 'ewe') || (has(eaten, 'lamb') && !has(eaten, 'doe'));
+const hasLarge = ({ cattleLbPerDay, horsesLbPerDay }: Eaten): boolean => cattleLbPerDay > 0 || horsesLbPerDay > 0;
+
 /** Guides for grown cattle were held against weighed feed in trials; those for other kinds can only be held against each other. */
 const isTried = ({ stock }: Kind): boolean => stock === 'cow' || stock === 'heifer' || stock === 'bull';
 
@@ -196,11 +202,17 @@ export default defineCalculator({
       say: 'Keep cattle feed with monensin away from horses; a little can kill one.',
       source: 'common practice',
     }),
-    caution(({ cattleLbPerDay, smallLbPerDay }) => cattleLbPerDay > 0 && smallLbPerDay > 0, {
-      lead: 'The copper in cattle mineral or feed can poison sheep. Feed them apart.',
+    caution((values) => hasSheep(values) && (hasLarge(values) || has(values, 'doe')), {
+      lead: 'The copper in mineral or feed for other stock can kill sheep. Feed apart.',
       life: true,
-      say: 'Cattle mineral and cattle feed can hold more copper than sheep can stand. Feed them apart.',
-      source: 'common practice',
+      say: 'Mineral and feed made for cattle, horses or goats can hold more copper than sheep can stand. It builds up for months while they look well. Feed them apart, and hang such mineral higher than a sheep can reach.',
+      source: 'van-metre-copper, with producer-copper-2012 and common practice',
+    }),
+    caution((values) => has(values, 'doe') && hasLarge(values) && !hasSheep(values), {
+      lead: 'The copper in cattle or horse feed can poison goats. Feed them apart.',
+      life: true,
+      say: 'Goats stand more copper than sheep and less than cattle: mineral and feed made for cattle or horses can hold too much. Give goats their own, and ask your veterinarian how much they need.',
+      source: 'van-metre-copper',
     }),
   ],
   limits: [
@@ -245,6 +257,8 @@ export default defineCalculator({
     'drovers-grazing-plan-2012',
     'texas-animal-units',
     'nrcs-range-guides',
+    'van-metre-copper',
+    'producer-copper-2012',
   ],
   changes: [
     {

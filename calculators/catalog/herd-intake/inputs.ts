@@ -17,7 +17,7 @@ const stock = choice('Kind of stock', 'cow', {
     ewe: { label: stockWords.ewe, short: ['ewe', 'ewes'], group: small, fills: { weightLb: 160 } },
     lamb: { label: stockWords.lamb, short: ['lamb', 'lambs'], group: small, fills: { weightLb: 80 } },
     doe: { label: stockWords.doe, short: ['doe', 'does'], group: small, fills: { weightLb: 120 } },
-    horse: { label: stockWords.horse, short: ['horse', 'horses'], group: 'Horses', fills: { weightLb: 1100 } },
+    horse: { label: stockWords.horse, short: ['horse', 'horses'], group: 'Horses, donkeys, mules', fills: { weightLb: 1100 } },
   },
   help: 'Choosing one fills in a common weight; change it to fit yours.',
   offeredBy: 'herd.kind',

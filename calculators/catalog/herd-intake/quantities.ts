@@ -10,7 +10,7 @@ export const stockWords = {
   ewe: 'Ewe',
   lamb: 'Growing lamb',
   doe: 'Doe',
-  horse: 'Horse or mare',
+  horse: 'Horse, donkey or mule',
 } as const;
 export const stageWords = {
   dry: 'Dry, or early in pregnancy',

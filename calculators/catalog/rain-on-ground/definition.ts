@@ -18,7 +18,7 @@ function drinkRange({ stock, stockDays, highStockDays }: Drunk): string {
     : `{low} by the published list that asks for most, {high} by the one that asks for least${own}`;
 }
 
-export default defineCalculator({ slug: 'rain-on-ground', version: 2, title: 'Gallons from rain on an acre or a roof', inputs, compute }).describe({
+export default defineCalculator({ slug: 'rain-on-ground', version: 3, title: 'Gallons from rain on an acre or a roof', inputs, compute }).describe({
   question: 'How much water is this rain on my ground?',
   lead: 'Inches of rain turned into gallons on your acres or your roof, then into tank-fulls and days of water for your stock.',
   searchWords:
@@ -112,7 +112,7 @@ export default defineCalculator({ slug: 'rain-on-ground', version: 2, title: 'Ga
     }),
     formula('tankCount', tex`\frac{\q{caughtGal}}{\q{fullTankGal}}`, { says: 'In tank-fulls.' }),
     tabulate('drinkers', {
-      says: 'What the stock drink when the day reaches {airF}: head times what one drinks. Printed lists disagree, so the plan takes the highest of them, and never less for a hotter day.',
+      says: 'What the stock drink when the day reaches {airF}: head times what one drinks. Printed lists disagree, so the plan takes the highest of them, and never less for a hotter day; where no list goes by heat, half as much again from 80 °F on (common practice).',
       source: 'gould-fs1090, and the other lists named under sources',
       formulas: { allGalPerDay: tex`\q{countHead} \times \q{headGalPerDay}`, leastAllGalPerDay: tex`\q{countHead} \times \q{leastHeadGalPerDay}` },
       sums: { herdGalPerDay: 'allGalPerDay', leastHerdGalPerDay: 'leastAllGalPerDay' },
@@ -209,6 +209,10 @@ export default defineCalculator({ slug: 'rain-on-ground', version: 2, title: 'Ga
   ],
   changes: [
     { version: 2, say: 'On days under 70 °F stock drink the most that lists for such days have. Before, a list that begins at 70 °F was asked too.' },
+    {
+      version: 3,
+      say: 'Sheep, goats, horses and llamas, for which no list goes by heat, are counted with half as much again from 80 °F (27 °C) on. A nursing doe never drinks less than a plain goat.',
+    },
   ],
   topic: 'rain',
   order: 10,

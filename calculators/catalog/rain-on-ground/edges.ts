@@ -29,7 +29,7 @@ export default defineEdges(definition, {
     edge('Roof water carries droppings, dust', { raised: 'surface=roof', silent: '' }),
     edge('Never climb into a cistern', { raised: 'surface=roof', silent: '' }),
     edge('Water weighs more than 8', { raised: 'surface=roof', silent: '' }),
-    edge('This is less than three', { on: 'surface=roof', raised: 'rain=3.03in', silent: 'rain=3.04in' }),
+    edge('This is less than three', { on: 'surface=roof', raised: 'rain=3.25in', silent: 'rain=3.26in' }),
     // A tenth of the larger one, whichever it is.
     edge('The two cans differ by', { on: 'rain-from=two-cans&second-can=10in', raised: 'first-can=8.99in', silent: 'first-can=9in' }),
     edge('The two cans differ by', { on: 'rain-from=two-cans&second-can=1in', raised: 'first-can=0.89in', silent: 'first-can=0.9in' }),

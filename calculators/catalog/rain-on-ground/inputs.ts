@@ -93,7 +93,7 @@ export const inputs = {
           'ewe-nursing': { label: 'Ewe with lambs', short: ['ewe with lambs', 'ewes with lambs'] },
           goat: { label: 'Goat', short: ['goat', 'goats'] },
           'goat-nursing': { label: 'Goat with kids', short: ['goat with kids', 'goats with kids'] },
-          horse: { label: 'Horse', short: ['horse', 'horses'] },
+          horse: { label: 'Horse, donkey or mule', short: ['horse', 'horses'] },
           other: { label: 'Other, or my own figure', short: ['other', 'others'] },
         },
         offeredBy: 'herd.kind',
@@ -114,7 +114,7 @@ export const inputs = {
     offeredBy: 'herd',
   }),
   airF: number('Hottest part of the day', 't', 'f', [-20, 125], 90, {
-    help: 'Cattle drink half again as much at 90 °F as at 60 °F (32 and 16 °C). Sheep, goats and horses go by one figure here.',
+    help: 'Cattle drink half again as much at 90 °F as at 60 °F (32 and 16 °C). Sheep, goats and horses are counted with that from 80 °F (27 °C) on.',
     offeredBy: 'place.hot',
   }),
 };

@@ -1,4 +1,5 @@
 import { toxicStubble } from '../../asks/cautions.ts';
+import { fescueMares, founder, hasHorses, isSugary } from '../../asks/horses.ts';
 import { bloat, canBloat, isInMilk, isStaggersSeason, staggers } from '../../asks/lushGrowth.ts';
 import { type Caution, caution } from '../../kit/define.ts';
 import type { ValuesOf } from '../../kit/inputs.ts';
@@ -75,13 +76,18 @@ export const cautions: readonly Caution<ValuesOf<typeof inputs> & ReturnType<typ
     source: 'common practice',
   }),
   { when: ({ forage, stopHeightIn }) => forage === 'tall-fescue' && stopHeightIn < toxicFescueIn, ...toxicStubble },
+  {
+    when: (values) => hasHorses(values) && isSugary({ stopHeightIn: values.stopHeightIn, growthLbPerAcDay: values.growthNowLbPerAcDay }),
+    ...founder,
+  },
+  { when: (values) => values.forage === 'tall-fescue' && hasHorses(values), ...fescueMares },
   { when: (values) => bloats.includes(values.forage) && canBloat(values), ...bloat },
   {
     when: (values) =>
       values.verdict === 'grows-back' &&
       outruns.includes(values.forage) &&
       isInMilk(values) &&
-      values.moves.some(({ inDay }) => isStaggersSeason(inDay)),
+      values.moves.some(({ inDay }) => isStaggersSeason(inDay, values.isSouth)),
     ...staggers,
   },
   caution(({ forage }) => forage === 'sorghum-sudan' || forage === 'pearl-millet' || forage === 'small-grains', {

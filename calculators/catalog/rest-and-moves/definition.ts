@@ -49,8 +49,8 @@ export default defineCalculator({
     },
     {
       title: 'The grass',
-      inputs: ['forage', 'startHeightIn', 'densityLbPerAcIn'],
-      summary: '{forage}, grazed from {startHeightIn}, {densityLbPerAcIn}',
+      inputs: ['forage', 'startHeightIn', 'densityLbPerAcIn', 'isSouth'],
+      summary: '{forage}, grazed from {startHeightIn}, {densityLbPerAcIn}, {isSouth}',
     },
     { title: 'The stock', inputs: ['stock'], summary: '{stock}' },
     {
@@ -278,6 +278,10 @@ export default defineCalculator({
     'nc-state-grazing-heights',
     'smith-agr191',
     'sulc-frost-1613',
+    'swinker-laminitis-2013',
+    'drought-horse-pasture',
+    'extension-fescue-mares',
+    'oregon-fescue-mares',
   ],
   changes: [
     {

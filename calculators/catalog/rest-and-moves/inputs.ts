@@ -1,3 +1,4 @@
+import { isSouth } from '../../asks/south.ts';
 import { grazingStock, nursingHerd, stockKind } from '../../asks/stock.ts';
 import { choice, date, number } from '../../kit/inputs.ts';
 import { strictestPrussicRule } from '../../math/hazards/strictestPrussicRule.ts';
@@ -156,12 +157,13 @@ export const inputs = {
   stock: grazingStock({
     label: 'All stock that graze these paddocks',
     help: 'Several herds are counted together: each passes through every paddock.',
-    kind: stockKind('cow-nursing', ['cow-nursing', 'cow-dry', 'bull', 'stocker', 'ewe-nursing', 'ewe-dry', 'doe', 'horse']),
+    kind: stockKind('cow-nursing', ['cow-nursing', 'cow-dry', 'bull', 'stocker', 'ewe-nursing', 'ewe-dry', 'doe', 'doe-dry', 'horse']),
     ask: 'Take the mean of your cull tickets. Guesses by eye run light.',
     start: 'cow-nursing',
     herd: nursingHerd,
   }),
   startDay: date('Day of the first move', '2026-05-01', { occurs: 'today' }),
+  isSouth,
   stopHeightIn: number('Stubble left when grazing stops', 'H_0', 'in', [0.5, 40], 4, {
     step: 0.5,
     belongsTo: 'management',

@@ -115,7 +115,7 @@ export default defineCalculator({
     }),
     caution(({ judged }) => judged === 'first-only', {
       lead: 'Pour the same again and time that: the first inch goes in too fast.',
-      say: 'Dry ground drinks the first inch much faster than it can go on doing. Pour the same again into the same rings and time that; until then this rate is too high.',
+      say: 'Dry ground drinks the first inch much faster than it can go on doing. Pour the same again into the same rings and time that; until then the rate that it gives is too high.',
       source: 'symbiosis-ring-page, second inch',
     }),
     caution(({ site }) => site === 'cracks' || site === 'burrow' || site === 'leak', {

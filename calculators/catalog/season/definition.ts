@@ -9,6 +9,9 @@ import { steps } from './steps.ts';
 const isInOrder = ({ coldHighF, coldLowF, hotHighF, hotLowF }: Asked): boolean =>
   coldLowF < coldHighF && hotLowF < hotHighF && coldHighF < hotHighF && coldLowF < hotLowF;
 
+/** What stands of a usual year with the quarter eaten that is usual on range. */
+const leftOnRange = 0.75;
+
 export default defineLong({
   slug: 'season',
   version: 1,
@@ -192,6 +195,11 @@ export default defineLong({
       lead: 'Stocking rate first: few things move the hay as much as the herd.',
       say: 'Try “stock kept” at 80 and at 120 percent before you compare fences. By the demo place a fifth fewer stock took about a fifth less hay. Rest and stubble moved a middle year by a few tons, and a dry one by more, either way.',
       source: 'briske-2008',
+    }),
+    caution(({ usualForageLbPerAc, fullIntakeLbPerAc }) => leftOnRange * usualForageLbPerAc < fullIntakeLbPerAc, {
+      lead: 'On so thin a stand this counts hay that range stock may never need.',
+      say: 'A usual year here, with a quarter of it eaten, stands lower than “Stock eat their fill down to” says. So the form takes it that they go hungry on grass, and feeds hay for the rest. If yours hold their flesh on such ground, set that number lower, under “What the science takes”. If you cannot tell, do not go by this hay.',
+      source: 'white-b5036',
     }),
     caution(({ sells }) => sells !== 'never', {
       lead: 'A sale looks free here: it only shows the hay that it spares.',

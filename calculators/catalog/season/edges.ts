@@ -37,7 +37,7 @@ const dry = 'run=6yr&month-rain=0.3in,0.3in,0.3in,0.3in,0.3in,0.3in,0.3in,0.3in,
 
 export default defineEdges(definition, {
   limits: {
-    usualForageLbPerAc: [300, 12000],
+    usualForageLbPerAc: [200, 12000],
     'stock.countHead': [1, 20000],
     'stock.weightLb': [20, 3000],
     'stock.intakePercent': [0.5, 8],
@@ -85,6 +85,9 @@ export default defineEdges(definition, {
   },
   edges: [
     always('Try “stock kept” at 80'),
+    // Three quarters of 1,000 lb are 750.
+    edge('A usual year here, with', { on: 'run=6yr', raised: 'usual-forage=999lb/ac', silent: 'usual-forage=1000lb/ac' }),
+    edge('A usual year here, with', { on: 'run=6yr&usual-forage=1000lb/ac', raised: 'full-intake=751lb/ac', silent: 'full-intake=750lb/ac' }),
     edge('What the sold stock bring', { on: 'run=6yr', raised: 'sells=yearly', silent: 'sells=never' }),
     shows('soldCount', { shown: 'run=6yr&sells=dry', hidden: 'run=6yr&sells=never' }),
     edge('Each day here is drawn', { on: 'run=6yr', raised: 'weather-from=made-up', silent: own }),

@@ -6,7 +6,7 @@ import { allRibbons } from '../../asks/textures.ts';
 import { choice, date, months, number, type ValuesOf, yesNo } from '../../kit/inputs.ts';
 import { laterRecord } from '../../kit/record/laterRecord.ts';
 
-const stockKinds = ['cow-nursing', 'cow-dry', 'bull', 'heifer', 'stocker', 'ewe-nursing', 'ewe-dry', 'doe', 'horse'] as const;
+const stockKinds = ['cow-nursing', 'cow-dry', 'bull', 'heifer', 'stocker', 'ewe-nursing', 'ewe-dry', 'doe', 'doe-dry', 'horse'] as const;
 
 /** The months are those of the invented Two Bench place: what its settings come to. */
 const placeInputs = {
@@ -15,7 +15,7 @@ const placeInputs = {
     offeredBy: 'pastures.texture',
     help: 'Of the ground that carries most of the grass.',
   }),
-  usualForageLbPerAc: number('What the pasture grows in a usual year', 'Y', 'lb/ac', [300, 12_000], 2400, {
+  usualForageLbPerAc: number('What the pasture grows in a usual year', 'Y', 'lb/ac', [200, 12_000], 2400, {
     step: 100,
     usual: 'forageLbPerAc',
     offeredBy: 'pastures.normalDry',
@@ -121,7 +121,10 @@ const placeInputs = {
   }),
   firstCutDay: date('First cutting', '2026-06-10', { occurs: 'thisYear' }),
   secondCutDay: date('Second cutting', '2026-08-20', { occurs: 'thisYear' }),
-  grazesMeadow: yesNo('Stock graze the meadow in the fall', true, { short: ['grazed in the fall', 'not grazed'], help: 'From September 15 on.' }),
+  grazesMeadow: yesNo('Stock graze the meadow in the fall', true, {
+    short: ['grazed in the fall', 'not grazed'],
+    help: 'From September 15 on, in the south from March 15.',
+  }),
   winterPercent: number('Eaten in winter, share of what is eaten on grass', 'w_w', 'pct', [40, 150], 88, {
     isSetting: true,
     help: 'Dry cows eat less than nursing ones. By the usual tables 2.2 against 2.5 percent of their weight.',
@@ -159,7 +162,7 @@ const placeInputs = {
   }),
   fullIntakeLbPerAc: number('Stock eat their fill down to', 'G_f', 'lb/ac', [200, 2000], 750, {
     isSetting: true,
-    help: 'Below it they take less. Guides for humid pasture print 1,200 lb/ac (1,345 kg/ha).',
+    help: 'Below it they take less, and hay makes up the rest. Guides for humid pasture print 1,200 lb/ac (1,345 kg/ha). On thin range set it to where your own stock begin to lose flesh.',
   }),
   shownYearCount: number('Hay year to draw', 'n_d', 'count', [1, 200], 12, {
     isSetting: true,

@@ -10,7 +10,7 @@ const longestYearDays = 366;
 
 export default defineCalculator({
   slug: 'sown-feed',
-  version: 1,
+  version: 2,
   title: 'Emergency feed crop, or hay',
   inputs,
   refusals: [
@@ -127,6 +127,12 @@ export default defineCalculator({
       say: 'Turnips: stock can bloat, or choke on a root. Turn them in full, hay beside it, and let them get used to it over days.',
       source: 'common practice',
     }),
+    caution(({ hazard, use }) => hazard === 'nitrate-foam' && use === 'graze', {
+      lead: 'Lush oats can bloat stock. Never turn them in hungry or onto wet growth.',
+      life: true,
+      say: 'Lush oats can bloat cattle, sheep and goats, as lush wheat and rye do, and bloat kills. Never turn in hungry stock, nor onto wet or very young growth; fill them with dry hay first and watch them. Ask your veterinarian about bloat blocks.',
+      source: 'volesky-bloat-2023, with msu-fall-bloat',
+    }),
     caution(({ hazard }) => hazard === 'unknown', {
       lead: 'Ask what this crop can do to stock before you sow it.',
       life: true,
@@ -203,7 +209,10 @@ export default defineCalculator({
     'carlson-fog-fever-2021',
     'kansas-forage-water',
     'shelley-winter-cereal-2022',
+    'volesky-bloat-2023',
+    'msu-fall-bloat',
   ],
+  changes: [{ version: 2, say: 'it says that lush oats can bloat stock, where it named their nitrate alone. No number has changed.' }],
   topic: 'grass',
   order: 60,
   guides: ['sowing-a-feed-crop'],

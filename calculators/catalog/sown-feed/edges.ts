@@ -32,6 +32,8 @@ export default defineEdges(definition, {
     edge('Cows that come off dry,', { raised: '', silent: 'use=bale' }),
     edge('Any of these can hold', { raised: '', silent: 'crop=own' }),
     edge('Turnips: stock can bloat, or', { raised: 'crop=turnips', silent: '' }),
+    edge('Lush oats can bloat cattle,', { raised: 'crop=oats-fall', silent: 'crop=foxtail-millet' }),
+    edge('Lush oats can bloat cattle,', { on: 'crop=oats-fall', raised: 'use=graze', silent: 'use=bale' }),
     edge('Before you sow something that', { raised: 'crop=own', silent: '' }),
     always('Read the labels of what'),
     // Ninety days after May 20, 2027 less a year, and ninety-one.
@@ -67,6 +69,7 @@ export default defineEdges(definition, {
     turns('verdict', { 'short-season': 'sow=2027-07-28', sow: 'sow=2027-07-27' }),
     turns('hazard', { unknown: 'crop=own', 'prussic-nitrate': '' }),
     turns('hazard', { nitrate: 'crop=foxtail-millet', 'prussic-nitrate': '' }),
+    turns('hazard', { 'nitrate-foam': 'crop=oats-fall', nitrate: 'crop=foxtail-millet' }),
     turns('hazard', { 'nitrate-bloat': 'crop=turnips', 'prussic-nitrate': '' }),
   ],
 });

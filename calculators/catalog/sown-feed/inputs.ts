@@ -53,7 +53,7 @@ export const daysByCrop = Object.keys(cropOptions)
   .filter((crop): crop is Tabled => Object.hasOwn(cropOptions, crop) && isTabled(crop))
   .map((crop) => ({ crop, fewDays: daysOf(crop)[0], manyDays: daysOf(crop)[1] }));
 
-export type Hazard = 'prussic-nitrate' | 'nitrate' | 'nitrate-bloat' | 'unknown';
+export type Hazard = 'prussic-nitrate' | 'nitrate' | 'nitrate-bloat' | 'nitrate-foam' | 'unknown';
 export const hazardOf = (crop: Crop): Hazard =>
   crop === 'own'
     ? 'unknown'
@@ -61,7 +61,9 @@ export const hazardOf = (crop: Crop): Hazard =>
       ? 'nitrate-bloat'
       : crop === 'sudangrass' || crop === 'sorghum-sudangrass'
         ? 'prussic-nitrate'
-        : 'nitrate';
+        : crop === 'oats-fall'
+          ? 'nitrate-foam'
+          : 'nitrate';
 /** Height that a sorghum must reach before stock go in; 0 for crops that have no such rule. */
 export const grazeHeightOf = (crop: Crop): number =>
   crop === 'sudangrass' || crop === 'sorghum-sudangrass' ? strictestPrussicRule(crop, 'height').least : 0;

@@ -52,6 +52,7 @@ export const quantities = {
     'prussic-nitrate': 'Yes: prussic acid and nitrate',
     nitrate: 'Yes: nitrate',
     'nitrate-bloat': 'Yes: nitrate, and bloat or choking',
+    'nitrate-foam': 'Yes: nitrate, and bloat while it is lush',
     unknown: 'Ask before you sow it',
   }),
   grazeHeightIn: amount('Not to be grazed under', 'H', 'in'),

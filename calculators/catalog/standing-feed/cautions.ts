@@ -1,34 +1,47 @@
+import { northernMonth } from '../../asks/south.ts';
 import type { Refusal } from '../../kit/refusals.ts';
-import { monthIndexOf, yearOf } from '../../units/days.ts';
 import { fromStartPercentOf, waitMonthsOf } from './compute.ts';
 import type { inputs } from './inputs.ts';
 
 const yearDays = 365;
-/** June, July and August, counted from 0 for January. */
+/** June, July and August, counted from 0 for January; in the south December to February. */
 const summerMonths: readonly number[] = [5, 6, 7];
+const summerDays = 92;
 /**
- * Can any day of grazing, to the far end of the range, lie outside June, July and August? In those three months alone neither ice nor snow shuts off grass
- * where these pages are used, all of it north of the equator; common practice.
+ * Can any day of grazing, to the far end of the range, lie outside the three months of summer? In those alone neither ice nor snow shuts off grass where
+ * these pages are used; common practice.
  */
-export const meetsWinter = ({ startDay, highGrazingDays }: { readonly startDay: number; readonly highGrazingDays: number }): boolean => {
+export const meetsWinter = ({
+  startDay,
+  highGrazingDays,
+  isSouth,
+}: {
+  readonly startDay: number;
+  readonly highGrazingDays: number;
+  readonly isSouth: boolean;
+}): boolean => {
   const endDay = startDay + Math.max(0, highGrazingDays - 1);
-  return yearOf(startDay) !== yearOf(endDay) || [startDay, endDay].some((day) => !summerMonths.includes(monthIndexOf(day)));
+  return endDay - startDay > summerDays || [startDay, endDay].some((day) => !summerMonths.includes(northernMonth(day, isSouth)));
 };
 
-/** April through September, counted from 0 for January: grass that is saved for winter grows in these months; common practice. */
+/** April through September, counted from 0 for January, in the south half a year later: grass that is saved for winter grows in these months; common practice. */
 const growingMonths: readonly number[] = [3, 4, 5, 6, 7, 8];
+/** Two days in those months that lie farther apart are of two years. */
+const growingDays = 182;
 /** Was it measured while it grew, to be grazed when it no longer does? Annual range is dead from late spring on, and is asked of by itself. */
 export const isMeasuredGrowing = ({
   feed,
   measuredDay,
   startDay,
+  isSouth,
 }: {
   readonly feed: string;
   readonly measuredDay: number;
   readonly startDay: number;
+  readonly isSouth: boolean;
 }): boolean => {
-  const isGrowing = (day: number): boolean => growingMonths.includes(monthIndexOf(day));
-  return !feed.startsWith('annual-range') && isGrowing(measuredDay) && (!isGrowing(startDay) || yearOf(startDay) !== yearOf(measuredDay));
+  const isGrowing = (day: number): boolean => growingMonths.includes(northernMonth(day, isSouth));
+  return !feed.startsWith('annual-range') && isGrowing(measuredDay) && (!isGrowing(startDay) || startDay - measuredDay > growingDays);
 };
 
 export const refusals: readonly Refusal<typeof inputs>[] = [

@@ -1,4 +1,5 @@
 import { thinGrass, toxicStubble } from '../../asks/cautions.ts';
+import { fescueMares, hasHorses } from '../../asks/horses.ts';
 import { caution, defineCalculator } from '../../kit/define.ts';
 import { ranged, shown, shownWhen } from '../../kit/shown.ts';
 import { toxicFescueIn } from '../../tables/forageHeights.ts';
@@ -27,7 +28,7 @@ export default defineCalculator({ slug: 'standing-feed', version: 2, title: 'Sto
       inputs: ['massFrom', 'densityLbPerAcIn', 'measuredDay', 'feed', 'lossPercent'],
       summary: '{feed}, measured on {measuredDay}, {densityLbPerAcIn}, {lossPercent} lost in a month',
     },
-    { title: 'When feed is wanted', inputs: ['fromDay', 'untilDay'], summary: '{fromDay} to {untilDay}' },
+    { title: 'When feed is wanted', inputs: ['fromDay', 'untilDay', 'isSouth'], summary: '{fromDay} to {untilDay}, {isSouth}' },
     {
       title: 'Strips and stubble',
       inputs: ['fenceFt', 'stripDays', 'stubbleLbPerAc', 'stubbleHeightIn'],
@@ -57,12 +58,7 @@ export default defineCalculator({ slug: 'standing-feed', version: 2, title: 'Sto
       say: 'Most old tall fescue carries a fungus that makes a toxin. In cold weather it can cost cattle their feet, ear tips and tail switch. Most of it sits in the lowest inches and in seed heads. It falls as winter goes on, so graze other feed first, leave 4 inches (10 cm), watch for lameness, and ask your veterinarian.',
       source: 'common practice',
     }),
-    caution(({ feed, stock }) => feed === 'tall-fescue' && stock.some(({ kind }) => kind === 'horse'), {
-      lead: 'Old fescue kills foals and mares. Keep mares off it before foaling.',
-      life: true,
-      say: 'The toxin of old tall fescue gives mares that carry a foal a long, hard foaling, a thick placenta and no milk, and kills foals and mares. Most veterinarians want them on other feed from 30 to 90 days before the foal is due. Ask yours, and have somebody there at the foaling.',
-      source: 'extension-fescue-mares',
-    }),
+    { when: (values) => values.feed === 'tall-fescue' && hasHorses(values), ...fescueMares },
     {
       when: ({ feed, massFrom, stubbleHeightIn }) => feed === 'tall-fescue' && massFrom === 'height' && stubbleHeightIn < toxicFescueIn,
       ...toxicStubble,
@@ -75,7 +71,7 @@ export default defineCalculator({ slug: 'standing-feed', version: 2, title: 'Sto
     }),
     caution(isMeasuredGrowing, {
       lead: 'Measured while it still grows? Measure again once growth has stopped.',
-      say: 'From April through September such grass mostly still grows, and what stands then is not what will stand in winter. This counts no growth and lets weather take its share from the day that you measured. Measure again after the killing frost, or whenever growth has stopped.',
+      say: 'From April through September, in the south from October through March, such grass mostly still grows, and what stands then is not what will stand in winter. This counts no growth and lets weather take its share from the day that you measured. Measure again after the killing frost, or whenever growth has stopped.',
       source: 'common practice',
     }),
     caution(meetsWinter, {
@@ -147,6 +143,7 @@ export default defineCalculator({ slug: 'standing-feed', version: 2, title: 'Sto
     'coffey-hale-parasites',
     'swinker-laminitis-2013',
     'lory-fall-nitrogen-2022',
+    'drought-horse-pasture',
   ],
   changes: [
     {

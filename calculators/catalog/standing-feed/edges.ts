@@ -9,6 +9,9 @@ const thin = 'loss=0pct&stubble=0lb/ac&standing=700lb/ac';
 /** The same in summer, 1,000 lb an acre of it to be eaten. */
 const summer = `${even}&standing=2000lb/ac&feed=annual-range&measured=2026-05-01&from=2026-05-31&until=2026-12-01`;
 
+const southSummer = `${even}&south=yes&standing=2000lb/ac&feed=annual-range&measured=2026-11-01&from=2026-11-15&until=2027-06-01`;
+const southWinter = 'south=yes&from=2027-03-01&until=2027-09-01';
+
 export default defineEdges(definition, {
   limits: {
     standingLbPerAc: [100, 20000],
@@ -30,16 +33,34 @@ export default defineEdges(definition, {
     edge('Most old tall fescue carries', { on: 'stock.count=6', raised: 'stock.kind=cow-dry', silent: 'stock.kind=horse' }),
     edge('The toxin of old tall fescue gives mares', { on: 'stock.kind=horse&stock.count=6', raised: '', silent: 'feed=other' }),
     edge('The toxin of old tall fescue gives mares', { on: 'stock.count=6', raised: 'stock.kind=horse', silent: 'stock.kind=cow-dry' }),
+    edge('The toxin of old tall fescue gives mares', { on: 'stock.count=6', raised: 'stock.kind=other', silent: 'stock.kind=doe' }),
     edge('The lowest inches of old', { on: 'mass-from=height', raised: 'stubble-height=3.9in', silent: 'stubble-height=4in' }),
     edge('The lowest inches of old', { on: 'mass-from=height&stubble-height=3in', raised: 'feed=tall-fescue', silent: 'feed=other' }),
     edge('Cured grass is often under', { raised: 'feed=other', silent: '' }),
     // Grazed in June, July and August alone: from June 1, and 25 days to August 31.
     edge('Ice or deep snow can', { on: `${summer}&stock.count=20`, raised: 'start=2026-05-31', silent: 'start=2026-06-01' }),
     edge('Ice or deep snow can', { on: `${summer}&stock.count=20`, raised: 'start=2026-08-08', silent: 'start=2026-08-07' }),
-    edge('From April through September such', { raised: 'measured=2026-09-30', silent: 'measured=2026-10-01' }),
-    edge('From April through September such', { raised: 'measured=2026-04-01', silent: 'measured=2026-03-31' }),
-    edge('From April through September such', { on: 'measured=2026-09-01&from=2026-09-15', raised: 'start=2026-10-01', silent: 'start=2026-09-30' }),
-    edge('From April through September such', { on: 'measured=2026-06-30', raised: 'feed=other', silent: 'feed=annual-range' }),
+    edge('From April through September, in the', { raised: 'measured=2026-09-30', silent: 'measured=2026-10-01' }),
+    edge('From April through September, in the', { raised: 'measured=2026-04-01', silent: 'measured=2026-03-31' }),
+    edge('From April through September, in the', {
+      on: 'measured=2026-09-01&from=2026-09-15',
+      raised: 'start=2026-10-01',
+      silent: 'start=2026-09-30',
+    }),
+    edge('From April through September, in the', { on: 'measured=2026-06-30', raised: 'feed=other', silent: 'feed=annual-range' }),
+    // South of the equator the same half a year apart: summer is December to February, growth October to March.
+    edge('Ice or deep snow can', { on: `${southSummer}&stock.count=20`, raised: 'start=2026-11-30', silent: 'start=2026-12-01' }),
+    edge('Ice or deep snow can', { on: `${southSummer}&stock.count=20`, raised: 'start=2027-02-05', silent: 'start=2027-02-04' }),
+    edge('From April through September, in the', {
+      on: `${southWinter}&start=2027-05-15`,
+      raised: 'measured=2027-03-31',
+      silent: 'measured=2027-04-01',
+    }),
+    edge('From April through September, in the', {
+      on: `${southWinter}&measured=2027-03-01`,
+      raised: 'start=2027-04-01',
+      silent: 'start=2027-03-31',
+    }),
     always('Use a proper fence energizer,'),
     edge('The share eaten is read', { raised: 'strip=8d', silent: 'strip=7d' }),
     edge('One strip would take the', { raised: 'strip=30d', silent: 'strip=29d' }),
@@ -52,8 +73,9 @@ export default defineEdges(definition, {
     edge('Under about 750 pounds an', { on: `${thin}&stock.count=45`, raised: 'stock.kind=cow-dry', silent: 'stock.kind=doe' }),
     edge('On grass as thin as', { on: `${thin}&stock.count=45`, raised: 'stock.kind=doe', silent: 'stock.kind=cow-dry' }),
     edge('On grass as thin as', { on: 'loss=0pct&stubble=0lb/ac&stock.kind=ewe-dry', raised: 'standing=749lb/ac', silent: 'standing=750lb/ac' }),
-    edge('Grass as thin as this,', { on: `${thin}&stock.count=45`, raised: 'stock.kind=horse', silent: 'stock.kind=cow-dry' }),
-    edge('Grass as thin as this,', { on: 'loss=0pct&stubble=0lb/ac&stock.kind=horse', raised: 'standing=749lb/ac', silent: 'standing=750lb/ac' }),
+    edge('Grass keeps most of its', { on: `${thin}&stock.count=45`, raised: 'stock.kind=horse', silent: 'stock.kind=cow-dry' }),
+    edge('Grass keeps most of its', { on: `${thin}&stock.count=45`, raised: 'stock.kind=other', silent: 'stock.kind=doe' }),
+    edge('Grass keeps most of its', { on: 'loss=0pct&stubble=0lb/ac&stock.kind=horse', raised: 'standing=749lb/ac', silent: 'standing=750lb/ac' }),
     edge('It would last a year', { raised: 'stock.count=1,2', silent: 'stock.count=2,2' }),
     edge('It would last a year', {
       on: 'stock.count=1,2&stock.weight=1000lb,1900lb&stock.intake=2.2pct,2pct',

@@ -1,3 +1,4 @@
+import { isSouth } from '../../asks/south.ts';
 import { grazingStock, stockKind } from '../../asks/stock.ts';
 import { choice, date, number } from '../../kit/inputs.ts';
 import { commonGrazer } from '../../math/herd/likelyIntakePercent.ts';
@@ -6,7 +7,7 @@ import { standingFeedLossPerMonth, standingFeedLossPerWinter } from '../../table
 
 export const stock = grazingStock({
   label: 'All stock that graze here',
-  kind: stockKind('cow-dry', ['cow-dry', 'cow-dry-cured', 'cow-nursing', 'heifer', 'bull', 'stocker', 'ewe-dry', 'doe', 'horse'], {
+  kind: stockKind('cow-dry', ['cow-dry', 'cow-dry-cured', 'cow-nursing', 'heifer', 'bull', 'stocker', 'ewe-dry', 'doe', 'doe-dry', 'horse'], {
     own: { 'cow-dry': { label: 'Dry cow on grass with green in it', fills: commonGrazer('cow-dry') } },
     appetiteOf: 'winter',
   }),
@@ -97,6 +98,7 @@ export const inputs = {
     ask: 'Take a late spring that you remember, not an average one.',
     offeredBy: 'season.turnIn',
   }),
+  isSouth,
   startDay: date('First day of grazing it', '2026-12-01', { occurs: inWinter, belongsTo: 'management' }),
   stubbleLbPerAc: number('Feed to leave', 's', 'lb/ac', [0, 10_000], 1000, {
     belongsTo: 'management',

@@ -1,7 +1,9 @@
 import { waterCautions } from '../../asks/waterSlip.ts';
 import { caution, defineCalculator } from '../../kit/define.ts';
 import { ranged, shown, shownWhen } from '../../kit/shown.ts';
+import { unlistedHeat } from '../../tables/stockWater.ts';
 import { compute, headOf, isUnfit, knownByHeat, lookAheadDays, type Results, stakeDrunkInOf } from './compute.ts';
+import { drinkersOf } from './herd.ts';
 import { inputs, type Values } from './inputs.ts';
 import { quantities } from './quantities.ts';
 import { hasTrough, isPiped, isPond, isRunningDown, steps } from './steps.ts';
@@ -13,14 +15,13 @@ const enoughOf = (values: Values & Results): string =>
   isUnfit(values) ? 'but nothing should drink it as it is' : `${values.verdict === 'short' ? 'short of' : 'enough for'} the {wantedDays} asked for`;
 /** Where the lists by heat end. */
 const listsEndF = 90;
-/** From here on a plan speaks of heat. Our own. */
-const heatF = 80;
+/** From here on a plan speaks of heat. */
+const heatF = unlistedHeat.fromF;
 const isShortOfReserve = ({ supply, reserveShortGal }: Pick<Values & Results, 'supply' | 'reserveShortGal'>): boolean =>
   supply !== 'pond' && reserveShortGal > 0;
-
 export default defineCalculator({
   slug: 'stock-water',
-  version: 2,
+  version: 3,
   title: 'Days of stock water left',
   inputs,
   refusals: [
@@ -135,7 +136,10 @@ export default defineCalculator({
       say: 'Green scum or paint-like water can be blue-green algae. It can kill stock and dogs within hours and makes people sick. Keep all of them out, fence it, bring other water, and have a laboratory look before anything drinks there again.',
       source: 'harty-sulfate-2012',
     }),
-    ...waterCautions<Values & Results>(({ slip, sulfateMgPerL, saltMgPerL }) => (slip === 'tested' ? { sulfateMgPerL, saltMgPerL } : untested)),
+    ...waterCautions<Values & Results>(
+      ({ slip, sulfateMgPerL, saltMgPerL }) => (slip === 'tested' ? { sulfateMgPerL, saltMgPerL } : untested),
+      drinkersOf,
+    ),
     caution(({ slip }) => slip === 'none', {
       lead: 'Have the water tested: a pond turns saltier as it shrinks.',
       say: 'Have the water tested. In a drought ponds and shallow wells turn saltier as they shrink: what was fit in spring may not be in August. Salt, sulfate and nitrate can’t be seen.',
@@ -218,8 +222,8 @@ export default defineCalculator({
       source: 'bailey-heat',
     }),
     caution(({ hotF, intakeFrom, herd }) => hotF >= heatF && intakeFrom === 'lists' && knownByHeat({ herd }).has(false), {
-      lead: 'No list for sheep, goats or horses goes by heat: plan half as much again.',
-      say: 'For sheep, goats, horses and llamas the figure is the same on a cool day. In great heat plan for half as much again, or measure.',
+      lead: 'For sheep, goats and horses heat is counted as half as much again.',
+      say: 'No list for sheep, goats, horses and llamas goes by heat. From 80 °F (27 °C) on half as much again is counted as on a cool day. A guess like that may be short for those in milk: measure in a hot week.',
       source: 'common practice',
     }),
     caution(({ hotF, intakeFrom, herd }) => hotF > listsEndF && intakeFrom === 'lists' && knownByHeat({ herd }).has(true), {
@@ -238,7 +242,7 @@ export default defineCalculator({
     'How long a pond lasts depends mostly on what sun and ground take. A guess at that is worth little: put in a stake and run this again each week.',
     'The pond’s shape is a rule of thumb for sloping sides. A steep dug pond holds more, a wide shallow one less; a quarter either way is common.',
     'Published lists of what stock drink differ by a third and more in heat. Dry hay, salt, nursing and bad water all change it.',
-    'For sheep, goats, horses and llamas no list by heat was found: the high end of a plain figure stands in, whatever the heat. In great heat plan for half as much again, or measure.',
+    'For sheep, goats, horses and llamas no list by heat was found: the high end of a plain figure stands in, and half as much again from 80 °F (27 °C) on. That is common practice and no measurement.',
     'The pipe is taken as smooth plastic, full and clean. Air locks, scale, kinks and a stiff float bring less: time a bucket at the trough before you trust it.',
     'A flow measured today says nothing of a well or a spring in six weeks. Measure again, and write it down.',
     'The trough rules were made for cattle. Sheep need less edge and a lower rim; give every trough a ramp or a board by which small animals get out.',
@@ -257,7 +261,7 @@ export default defineCalculator({
     const drunk =
       values.intakeFrom === 'known'
         ? `By their own figure they drink ${show('needGalPerDay')}`
-        : `${knownByHeat(values).has(true) ? `On a day of ${show('hotF')}` : 'By lists that do not go by heat'} they drink ${show('needGalPerDay')}`;
+        : `${knownByHeat(values).has(true) || values.hotF >= heatF ? `On a day of ${show('hotF')}` : 'By lists that do not go by heat'} they drink ${show('needGalPerDay')}`;
     const comes =
       supply === 'pond'
         ? `the pond holds ${show('usableGal')} above the ${show('deadDepthFt')} to leave in, and sun and ground take ${show('firstDayLossGal')} on the first day`
@@ -282,6 +286,7 @@ export default defineCalculator({
     'pennington-2014',
     'mwps14-new-hampshire',
     'burbrink-2022',
+    'ncce-wayne-water-2017',
     'german-c274-2008',
     'dpird-dam-volume',
     'klausmeyer-watering',
@@ -296,6 +301,10 @@ export default defineCalculator({
   ],
   changes: [
     { version: 2, say: 'On days under 70 °F stock drink the most that lists for such days have. Before, a list that begins at 70 °F was asked too.' },
+    {
+      version: 3,
+      say: 'Sheep, goats, horses and llamas, for which no list goes by heat, are counted with half as much again from 80 °F (27 °C) on; before, only a caution said so. A nursing doe never drinks less than a plain goat.',
+    },
   ],
   topic: 'harm',
   order: 10,

@@ -1,3 +1,4 @@
+import type { Drinkers } from '../../asks/waterSlip.ts';
 import { choice, number, type Option, rows } from '../../kit/inputs.ts';
 import type { DrinkingAnimal } from '../../tables/stockWater.ts';
 
@@ -19,7 +20,7 @@ export const stockWords = {
   'ewe-nursing': 'Ewe with lambs',
   goat: 'Goat',
   'goat-nursing': 'Doe with kids',
-  horse: 'Horse',
+  horse: 'Horse, donkey or mule',
   'draft-horse': 'Draft horse',
   llama: 'Llama',
 } as const satisfies Readonly<Record<DrinkingAnimal, string>>;
@@ -30,6 +31,22 @@ const kindIn =
   (animal: DrinkingAnimal, one: string, many = `${one}s`): Option => ({ label: stockWords[animal], short: [one, many], group });
 const cattle = kindIn('Cattle');
 const others = kindIn('Sheep, goats, horses');
+
+/** Whose lists a slip of water is read by; what is not here is cattle. */
+const readAs: Partial<Record<DrinkingAnimal, Drinkers>> = {
+  ewe: 'sheep-or-goats',
+  'ewe-nursing': 'sheep-or-goats',
+  goat: 'sheep-or-goats',
+  'goat-nursing': 'sheep-or-goats',
+  llama: 'sheep-or-goats',
+  horse: 'horses',
+  'draft-horse': 'horses',
+};
+/** The strictest of those that drink it. */
+export function drinkersOf({ herd: kinds }: { readonly herd: readonly { readonly stock: DrinkingAnimal; readonly countHead: number }[] }): Drinkers {
+  const drinking = kinds.filter(({ countHead }) => countHead > 0).map(({ stock }) => readAs[stock] ?? 'cattle');
+  return drinking.includes('cattle') ? 'cattle' : drinking.includes('sheep-or-goats') ? 'sheep-or-goats' : 'horses';
+}
 
 export const herd = rows({
   label: 'Stock on this water',

@@ -220,7 +220,7 @@ const troughSteps: WaterSteps = [
 
 export const steps: WaterSteps = [
   tabulate('lines', {
-    says: 'Each kind: gallons for one, times head. From the lists it is the most that any of them says up to {hotF}, with the lowest list beside it. A figure of your own stands for both, whatever the heat.',
+    says: 'Each kind: gallons for one, times head. From the lists it is the most that any of them says up to {hotF}, with the lowest list beside it; where no list goes by heat, half as much again from 80 °F on (common practice). A figure of your own stands for both, whatever the heat.',
     source: 'gould-fs1090, with beef-summer-water and the other lists named',
     formulas: { lineGalPerDay: tex`\q{countHead} \times \q{eachGalPerDay}`, leastLineGalPerDay: tex`\q{countHead} \times \q{leastGalPerDay}` },
     sums: { needGalPerDay: 'lineGalPerDay', leastNeedGalPerDay: 'leastLineGalPerDay' },

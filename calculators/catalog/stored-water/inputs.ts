@@ -68,7 +68,18 @@ export const layers = rows({
 export const millimetersPerInch = 25.4;
 const celsius = (fahrenheit: number): number => ((fahrenheit - 32) * 5) / 9;
 const months = monthsByName();
-const latitudesDeg = { 'north-25': 25, 'north-30': 30, 'north-35': 35, 'north-40': 40, 'north-45': 45, 'north-50': 50, 'north-55': 55 } as const;
+const latitudesDeg = {
+  'north-25': 25,
+  'north-30': 30,
+  'north-35': 35,
+  'north-40': 40,
+  'north-45': 45,
+  'north-50': 50,
+  'north-55': 55,
+  'south-25': -25,
+  'south-35': -35,
+  'south-45': -45,
+} as const;
 
 type Use = Pick<ValuesOf<typeof inputs>, 'useFrom' | 'useInPerDay' | 'month' | 'latitude' | 'highF' | 'lowF' | 'stand' | 'localPercent'>;
 
@@ -139,6 +150,9 @@ export const inputs = {
       'north-45': '45° north',
       'north-50': '50° north',
       'north-55': '55° north',
+      'south-25': '25° south',
+      'south-35': '35° south',
+      'south-45': '45° south',
     },
     shownWhen: fromWeather,
     offeredBy: 'place.latitude',

@@ -39,20 +39,29 @@ export function dailyGrowthLbPerAc({
 }
 
 /**
- * Share of the year's growth that has come by the end of a day: the months before it and the days of its own month in proportion.
+ * Share of a year's growth that has come by the end of a day, of a year that begins with any month: the months before it and the days of its own
+ * month in proportion.
  * @param curvePercent - Twelve shares of the year, January first, percent; each at least 0, together 100
  * @param dayOfYear - Day, 0 (before January 1) to 365
+ * @param firstMonth - Month with which the year of growth begins, 1 to 12. The day before it is the last of that year, but day 0 is before the year of January
  * @returns Share of the year's growth, no unit, 0 to 1
  * @throws RangeError if a value is outside its range or the shares do not sum to 100
  * @source common practice
  * @example grownShare([0, 0, 0, 5, 40, 35, 10, 5, 5, 0, 0, 0], 181) //=> 0.80
+ * @example grownShare([35, 10, 5, 5, 0, 0, 0, 0, 0, 0, 5, 40], 31, 11) //=> 0.80
  */
-export function grownShare(curvePercent: readonly number[], dayOfYear: number): number {
+export function grownShare(curvePercent: readonly number[], dayOfYear: number, firstMonth = 1): number {
   need('grownShare', 'dayOfYear', dayOfYear, { atLeast: 0, atMost: 365 });
+  need('grownShare', 'firstMonth', firstMonth, { atLeast: 1, atMost: 12, whole: true });
   needCurve('grownShare', curvePercent);
-  const grownPercent = curvePercent.reduce((sum, sharePercent, index) => {
+  const first = needThere('grownShare', `month ${firstMonth}`, months[firstMonth - 1]);
+  const isInNextYear = firstMonth > 1 && dayOfYear <= first.start;
+  const grownPercent = [...curvePercent.keys()].reduce((sum, ahead) => {
+    const index = (firstMonth - 1 + ahead) % 12;
     const { start, days } = needThere('grownShare', `month ${index + 1}`, months[index]);
-    return sum + sharePercent * Math.min(1, Math.max(0, (dayOfYear - start) / days));
+    // Days of the calendar of the year in which this month lies.
+    const day = dayOfYear + (isInNextYear ? 365 : 0) - (index < firstMonth - 1 ? 365 : 0);
+    return sum + needThere('grownShare', 'share', curvePercent[index]) * Math.min(1, Math.max(0, (day - start) / days));
   }, 0);
   return grownPercent / 100;
 }

@@ -3,7 +3,7 @@ import { need } from '../need.ts';
 /**
  * What a calf crop brings: n = C w / 100 calves and n W p / 100 dollars, with C = `cows`, w = `weaningPercent`, W = `weightLb`, p = `priceUsdPerCwt`.
  * @param options.cows - Cows, number; above 0
- * @param options.weaningPercent - Calves weaned per 100 cows, percent; 0 to 100
+ * @param options.weaningPercent - Calves weaned per 100 cows, or lambs or kids per 100 ewes or does, percent; 0 to 250
  * @param options.weightLb - Weight of a calf when sold, lb; above 0
  * @param options.priceUsdPerCwt - Price at that weight, dollars per hundred lb; 0 or more
  * @returns Calves, number; income of the herd and income for each cow kept, dollars
@@ -23,7 +23,7 @@ export function calfCropUsd({
   readonly priceUsdPerCwt: number;
 }): { readonly calves: number; readonly incomeUsd: number; readonly incomeUsdPerCow: number } {
   need('calfCropUsd', 'cows', cows, { above: 0 });
-  need('calfCropUsd', 'weaningPercent', weaningPercent, { atLeast: 0, atMost: 100 });
+  need('calfCropUsd', 'weaningPercent', weaningPercent, { atLeast: 0, atMost: 250 });
   need('calfCropUsd', 'weightLb', weightLb, { above: 0 });
   need('calfCropUsd', 'priceUsdPerCwt', priceUsdPerCwt, { atLeast: 0 });
   const calves = (cows * weaningPercent) / 100;

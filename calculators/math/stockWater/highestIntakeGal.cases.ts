@@ -27,8 +27,8 @@ export default checkList('highestIntakeGal', [
     seen: 'transcription',
   },
   {
-    what: 'goat, the high end, gallons a day',
-    ours: () => highestIntakeGal('sheep-or-goats', 120, 95),
+    what: 'goat, the high end, gallons on a cool day',
+    ours: () => highestIntakeGal('sheep-or-goats', 120, 60),
     printed: '4',
     source: 'mwps14-new-hampshire',
     where: 'drinking water needs of farm animals',

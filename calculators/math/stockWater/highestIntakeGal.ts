@@ -24,7 +24,7 @@ const kindsByWeight = {
 /**
  * Most that the lists say one animal of its weight drinks: `planningIntakeGal` of every kind that the lists have for such animals, straight between the
  * weights of those kinds and never less for a heavier animal; in proportion to its weight below the lightest of them, and level above the heaviest.
- * @param drinkers - 'cattle', or 'sheep-or-goats', whose lists do not go by heat
+ * @param drinkers - 'cattle', or 'sheep-or-goats', whose lists do not go by heat: half as much again from 80 degrees on
  * @param weightLb - Live weight of one animal, lb; above 0
  * @param airF - Hottest air temperature of the day, degrees Fahrenheit; -40 to 130
  * @returns Water, US gallons a head a day

@@ -1,4 +1,4 @@
-import { type DrinkingAnimal, type HeatList, intakeByDegree, intakeByHeat, intakeRanges } from '../../tables/stockWater.ts';
+import { type DrinkingAnimal, type HeatList, intakeByDegree, intakeByHeat, intakeRanges, plainOf, unlistedHeat } from '../../tables/stockWater.ts';
 import { need } from '../need.ts';
 import { interpolated } from '../special/interpolated.ts';
 
@@ -28,13 +28,14 @@ function heldAt(airF: readonly number[], gal: readonly number[], wantedF: number
 
 /**
  * Water to plan for, a head a day: the highest of the published lists at T = `airF`, each held at its running maximum, so that a hotter day never asks for less.
- * A list is asked from its coldest column on, and on a colder day only where none begins lower.
+ * A list is asked from its coldest column on, and on a colder day only where none begins lower. Where none goes by heat, half as much again from 80 degrees on;
+ * a nursing ewe or doe never less than a plain one.
  * @param animal - Animal, a key of the lists
  * @param airF - Hottest air temperature of the day to plan for, degrees Fahrenheit; -40 to 130
  * @returns Water, US gallons a head a day, by the highest list and by the lowest; the source that asks for most; and the figure of every source that speaks of
  *   such a day, most first
  * @throws RangeError if the temperature is outside its range
- * @source gould-fs1090, water intake by temperature; the other lists are named in the table
+ * @source gould-fs1090, water intake by temperature; the other lists are named in the table; half as much again is common practice
  * @example planningIntakeGal('cow-nursing', 90).galPerDay //=> 22.0
  */
 export function planningIntakeGal(
@@ -56,7 +57,12 @@ export function planningIntakeGal(
   const bySource = speakingAt(airF, [...byHeat, ...byRule, ...byRange]);
   const [most, least] = [bySource[0], bySource.at(-1)];
   if (most === undefined || least === undefined) throw new RangeError(`planningIntakeGal needs an animal of its lists, got ${animal}`);
-  return { galPerDay: most.galPerDay, leastGalPerDay: least.galPerDay, source: most.source, bySource };
+  const isUnlistedHeat = byHeat.length + byRule.length === 0 && airF >= unlistedHeat.fromF;
+  const own = { galPerDay: most.galPerDay * (isUnlistedHeat ? unlistedHeat.times : 1), source: most.source };
+  const plain = plainOf[animal];
+  const other = plain === undefined ? own : planningIntakeGal(plain, airF);
+  const { galPerDay, source } = other.galPerDay > own.galPerDay ? other : own;
+  return { galPerDay, leastGalPerDay: least.galPerDay, source, bySource };
 }
 
 /**

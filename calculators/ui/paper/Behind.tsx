@@ -1,4 +1,4 @@
-import { cautionsHeld } from '../../kit/cautionsHeld.ts';
+import { cautionsHeld } from '../Cautions.tsx';
 import { ResultsList } from '../ResultsList.tsx';
 import { RowsResult } from '../RowsResults.tsx';
 import { rowsOf } from './days.ts';

@@ -1,7 +1,7 @@
-import { cautionsHeld } from '../../kit/cautionsHeld.ts';
 import { leavesRecord } from '../../kit/link.ts';
 import { Big, leadOf } from '../Answer.tsx';
 import { figureFor, rangeBetween } from '../between.ts';
+import { cautionsHeld } from '../Cautions.tsx';
 import { helpText } from '../helpText.ts';
 import { otherTexts } from '../sides.ts';
 import { Days } from './Days.tsx';

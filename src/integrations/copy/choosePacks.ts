@@ -26,6 +26,8 @@ const groups: readonly Group[] = [
   { name: 'guides', stage: 'core', packs: 4, has: /^guides\// },
   { name: 'workings', stage: 'rest', packs: 4, has: /^(?:calculators|_astro)\// },
   { name: 'lists', stage: 'rest', packs: 3, has: /^(?:checks\/|(?:glossary|sources|tables)\/index\.html$)/ },
+  // Much alike, and so smaller together.
+  { name: 'entries', stage: 'rest', packs: 1, has: /^sources\/[^/]+\/index\.html$/ },
   { name: 'sources', stage: 'rest', packs: 3, has: /^(?:sources|search)\// },
   { name: 'other', stage: 'rest', packs: 2, has: /./ },
 ];

@@ -11,6 +11,8 @@ export interface OfficeField {
   readonly help?: string;
   readonly options?: Readonly<Record<string, string>>;
   readonly isLong?: boolean;
+  /** A number to call stands in it: what a phone would dial is shown below. */
+  readonly isDialed?: boolean;
   /** A day that is likely to be today: one tap fills it in. */
   readonly isToday?: boolean;
 }

@@ -60,7 +60,7 @@ export const officeSteps: readonly OfficeStep[] = [
         rows: { one: 'Line', add: 'Add a line to call', by: 'who' },
         fields: [
           words('who', 'Who answers', 'a name, such as County farm-stress line'),
-          words('reach', 'Number, and how to use it', 'a number to call, such as call or text 555-0100'),
+          words('reach', 'Number, and how to use it', 'a whole number to call, such as call or text (406) 555-0100', { isDialed: true }),
           words('hours', 'Hours', 'when somebody answers, such as weekdays 8 to 5'),
           source,
         ],

@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { countrySchema } from '../../../content/local/schema.ts';
+import { countrySchema, daySchema } from '../../../content/local/schema.ts';
 
 /** Letters that an office file may have. */
 export const mostLetters = 512 * 1024;
@@ -8,7 +8,6 @@ export const longestList = 200;
 export const deepest = 12;
 
 const wordsSchema = v.pipe(v.string(), v.minLength(1));
-const daySchema = v.pipe(v.string(), v.isoDate());
 /** Where a copy is, so that links can lead there: nothing but an address of the web. */
 const webSchema = v.pipe(v.string(), v.regex(/^https?:\/\/[^\s"'<>\\]+$/));
 

@@ -78,7 +78,7 @@ const ofRules: Readonly<Record<string, (at: string, input: unknown) => Wrong>> =
   [rules.growthOrder]: (at) =>
     wrong(
       `${at}.quitMonth`,
-      'The months must come in order: growth starts, is best, quits. With growth in the fall, the last month comes after the best one.',
+      'The months must come in order: growth starts, is best, quits, at most 12 months, over New Year if need be. With growth in the fall, the last month comes after the best one.',
     ),
   [rules.noPrice]: (at) => wrong(at, 'No price stands here. Give one, or leave all of it out.'),
 };

@@ -7,11 +7,11 @@ interface HelpLineProps {
   readonly nameSource: NameSource | undefined;
 }
 export function HelpLine({ line, nameSource }: HelpLineProps) {
-  const { before, number, after } = dialed(line);
+  const { before, number, dials, after } = dialed(line);
   return (
     <>
       {before}
-      <a href={`tel:${number}`}>{number}</a>
+      <a href={`tel:${dials}`}>{number}</a>
       {after}
       {nameSource && (
         <>

@@ -1,5 +1,7 @@
 import { useState } from 'preact/hooks';
+import { dialsOf } from '../../../calculators/kit/helpLines.ts';
 import type { ChoiceInput, DateInput } from '../../../calculators/kit/inputs.ts';
+import { Doubt } from '../../../calculators/ui/Doubt.tsx';
 import { Field } from '../../../calculators/ui/Field.tsx';
 import { monthName, shortMonthName } from '../../../calculators/units/months.ts';
 import { say } from '../../place/ui/aloud.tsx';
@@ -9,6 +11,7 @@ import { Words } from '../../place/ui/Words.tsx';
 import { readTyped, textOf, valueAt } from '../draft.ts';
 import type { OfficeField } from '../model/field.ts';
 import type { Wrong } from '../model/sayWrong.ts';
+import { usualCell } from './usualCells.ts';
 
 export interface Filling {
   readonly data: Data;
@@ -106,12 +109,24 @@ function OneField({ field, path, of, filling }: OneProps) {
   };
   // A number stands beside its unit, whatever else is said of it.
   const unit = field.kind === 'number' ? [`${field.right.charAt(0).toUpperCase()}${field.right.slice(1)}.`] : [];
-  const help = [...unit, ...(field.help === undefined ? [] : [field.help])].join(' ') || undefined;
+  const dials = field.isDialed ? dialsOf(kept) : undefined;
+  const dialed = dials === undefined ? [] : [`A tap on it dials ${dials}.`];
+  const help = [...unit, ...dialed, ...(field.help === undefined ? [] : [field.help])].join(' ') || undefined;
   const told = { label: field.label, ...(help === undefined ? {} : { help }) };
   if (field.isLong) return <Words {...shared} {...told} isParagraph />;
   if (field.kind === 'monthDay') return <MonthDayView {...shared} cell={{ kind: 'monthDay', ...told }} />;
-  if (field.kind === 'words' || field.kind === 'number')
-    return <TextView {...shared} cell={{ kind: 'text', isNeeded: false, ...told }} {...(field.kind === 'number' && { inputMode: 'decimal' })} />;
+  if (field.kind === 'number') {
+    const usual = usualCell(field);
+    const view = <TextView {...shared} cell={{ kind: 'text', isNeeded: false, ...told }} inputMode="decimal" />;
+    if (usual === undefined) return view;
+    return (
+      <div>
+        {view}
+        <Doubt id={`${shared.id}-doubt`} cell={usual} text={kept} system="us" />
+      </div>
+    );
+  }
+  if (field.kind === 'words') return <TextView {...shared} cell={{ kind: 'text', isNeeded: false, ...told }} />;
   const { of: before, ...rest } = shared;
   const cell = field.kind === 'choice' ? choiceCell(field) : dateCell(field);
   return <Field {...rest} {...(before === undefined ? {} : { of: before })} cell={cell} system="us" whose={undefined} tools={undefined} isPlain />;

@@ -11,6 +11,8 @@ export interface Coming extends Belongings {
   readonly standing: Standing;
   /** Ours of the same name, where it is not the same place by its id: somebody must say. */
   readonly namesake?: Place;
+  /** Ours of the same id, where both went apart: parts of one name may have been added on both sides. */
+  readonly apart?: Place;
   readonly says: string;
   /** Whether it is ticked at first: what would change nothing is not. */
   readonly isPicked: boolean;
@@ -51,10 +53,8 @@ function sayList(
 /** What a file would bring, place by place, each with its record and its visits. */
 export function previewOf(there: Held, here: Held): readonly Coming[] {
   return there.places.map((place) => {
-    const standing = standingOf(
-      here.places.find(({ id }) => id === place.id),
-      place,
-    );
+    const ours = here.places.find(({ id }) => id === place.id);
+    const standing = standingOf(ours, place);
     const namesake = standing === 'new' ? here.places.find(({ name }) => name.trim().toLowerCase() === place.name.trim().toLowerCase()) : undefined;
     const of = <T extends { readonly placeId: string }>(list: readonly T[] = []): readonly T[] => list.filter(({ placeId }) => placeId === place.id);
     const kept: Belongings = { rows: of(there.rows), visits: of(there.visits), results: of(there.results), notes: of(there.notes) };
@@ -69,6 +69,7 @@ export function previewOf(there: Held, here: Held): readonly Coming[] {
       ...(rows === undefined ? {} : { rowsSay: rows.say }),
       ...(visits === undefined ? {} : { visitsSay: visits.say }),
       ...(namesake === undefined ? {} : { namesake }),
+      ...(ours === undefined || standing !== 'both' ? {} : { apart: ours }),
       says: namesake === undefined ? words[standing] : 'A place of this name is here already. Is it another place, or the same?',
       isPicked: namesake === undefined && ((standing !== 'same' && standing !== 'earlier') || isNews),
     };

@@ -16,6 +16,7 @@ const otherKinds: Readonly<Record<string, readonly [StockKind, Stage?]>> = {
   'ewe-nursing': ['ewe', 'nursing'],
   'ewe-late': ['ewe', 'late'],
   'ewe-dry': ['ewe', 'dry'],
+  'doe-dry': ['doe', 'dry'],
   goat: ['doe'],
   'goat-nursing': ['doe', 'nursing'],
 };

@@ -14,7 +14,6 @@ export const likelyPercents: Readonly<Record<StockKind, { readonly dry: number }
   calf: { dry: of('calf') },
   ewe: { dry: of('ewe-dry'), late: likelyIntakePercent('sheep', 'ewe, late gestation'), nursing: of('ewe-nursing') },
   lamb: { dry: likelyIntakePercent('sheep', 'lamb, growing') },
-  // As guidePercents has it: at rest as ewes.
-  doe: { dry: of('ewe-dry'), late: of('doe'), nursing: of('doe') },
+  doe: { dry: of('doe-dry'), late: of('doe'), nursing: of('doe') },
   horse: { dry: of('horse'), nursing: likelyIntakePercent('horse', 'nursing mare') },
 };

@@ -12,14 +12,14 @@ import { type Stay, staysOf } from '../record/stays.ts';
 import { wholeYears } from '../record/years.ts';
 import { balesLeft, poundsLeft } from './hayLeft.ts';
 import { amount, day, derived, type OfferMap, offerMap, type RecordOffers, word } from './offered.ts';
+import { rainSinceDay } from './rainSince.ts';
 import { yardstickOf } from './stockToday.ts';
 
 /** A form that runs through the years of a record takes it from so many hay years on: each lies in two calendar years without a gap. */
 const leastHayYears = 6;
 /** Forms compare with a record from so many years on. */
 const leastYears = 10;
-/** Rain so far is that of a form's own first month, March, in the year that is planned; of its days at least so many must have been read, percent. */
-const sinceMonthIndex = 2;
+/** Of the days of rain so far at least so many must have been read, percent. */
 const leastReadPercent = 90;
 /** A form that lays one's own rain against a station's medians looks back over so many months while nobody asks for others. */
 const lookBackMonths = 6;
@@ -36,8 +36,8 @@ function enoughRead(key: OfferKey, rain: ReadonlyMap<number, number>, from: numb
   const days = unread === 0 ? '' : `, ${unread === 1 ? '1 day' : `${unread} days`} not read`;
   return offerMap(amount(key, Math.round(sum * 100) / 100, `${says}${days}`));
 }
-function rainSoFar(rows: readonly Row[], todayDay: number): OfferMap {
-  const from = firstOfMonth(sinceMonthIndex, yearOf(todayDay));
+function rainSoFar(place: Place, rows: readonly Row[], todayDay: number): OfferMap {
+  const from = rainSinceDay(place, todayDay);
   if (from > todayDay) return offerMap(amount('rain.soFar', 0, `counted from ${printDay(from)}`));
   return enoughRead('rain.soFar', rainDays(rows), from, todayDay, `since ${printDay(from)}`);
 }
@@ -54,7 +54,7 @@ function hayYearsIn(rain: ReadonlyMap<number, number>): number {
   const isWhole = (year: number): boolean => read.get(year) === firstOfMonth(0, year + 1) - firstOfMonth(0, year);
   return [...read.keys()].filter((year) => isWhole(year) && isWhole(year + 1)).length;
 }
-function rainOffers({ stationMonthsIn }: Place, rows: readonly Row[], todayDay: number): OfferMap {
+function rainOffers(place: Place, rows: readonly Row[], todayDay: number): OfferMap {
   const text = rainText(rows);
   const last = lastReading(rows, todayDay);
   if (text === undefined || last === undefined) return offerMap();
@@ -69,8 +69,8 @@ function rainOffers({ stationMonthsIn }: Place, rows: readonly Row[], todayDay: 
       // A dry reading is no rain to count gallons of.
       last.amountIn > 0 ? amount('rain.lastReading', last.amountIn, `read ${printDay(dayIn(last.day))}`) : [],
     ),
-    ...rainSoFar(rows, todayDay),
-    ...(stationMonthsIn === undefined ? [] : lookedBack(rain, dayIn(last.day))),
+    ...rainSoFar(place, rows, todayDay),
+    ...(place.stationMonthsIn === undefined ? [] : lookedBack(rain, dayIn(last.day))),
   ]);
 }
 

@@ -24,7 +24,7 @@ export function stockWords(kind: StockKind, stage: Stage, weightLb: number = mid
       if (stage === 'nursing') return ['ewe-nursing', 'ewe', 'other'];
       return stage === 'late' ? ['ewe-late', 'ewe-dry', 'ewe'] : ['ewe-dry', 'ewe'];
     case 'doe':
-      return stage === 'nursing' ? ['doe', 'goat-nursing', 'goat', 'other'] : ['doe', 'goat', 'other'];
+      return stage === 'nursing' ? ['doe', 'goat-nursing', 'goat', 'other'] : ['doe-dry', 'doe', 'goat', 'other'];
     default:
       return [kind, 'other'];
   }

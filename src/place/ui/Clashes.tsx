@@ -69,7 +69,7 @@ export function Clashes({ session, system, place, clashes }: PlaceView & { reado
   return (
     <div class="place-bar" role="alert">
       <p>
-        <b>Changed in two windows.</b> Pick what is right; until then both are kept.
+        <b>Changed in two windows, or on two devices.</b> Pick what is right; until then both are kept.
       </p>
       <ul class="clashes">
         {clashes

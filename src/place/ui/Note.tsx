@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import * as v from 'valibot';
+import { isReachable } from '../../site/reachable.ts';
 import { type Note, noteSchema } from '../model/note.ts';
 import { photoAddress } from '../model/photo.ts';
 import { type Visit, visitSchema } from '../model/visit.ts';
@@ -28,9 +29,8 @@ import { Words } from './Words.tsx';
 const isNote = (value: unknown): value is Note => v.is(noteSchema, value);
 const isVisit = (value: unknown): value is Visit => v.is(visitSchema, value);
 
-/** Where this copy of the pages lies, as others can reach it; from a folder on a disk nobody can. */
-export const copyAddress = (): string | undefined =>
-  location.protocol === 'file:' ? undefined : new URL('../', location.href.replace(/[?#].*/, '')).href;
+/** Where this copy of the pages lies, as others can reach it; in a folder on a disk, or on a device or network of one’s own, nobody can. */
+export const copyAddress = (): string | undefined => (isReachable(location) ? new URL('../', location.href.replace(/[?#].*/, '')).href : undefined);
 const withStroke = (address: string): string => (address.endsWith('/') ? address : `${address}/`);
 
 interface EditProps {
@@ -172,20 +172,27 @@ export function NotePage(view: PlaceView) {
   return (
     <div class="note-page">
       <Troubled trouble={noteWork.trouble ?? visitWork.trouble} what="This note" />
+      {visit.clash !== undefined && <p class="problem">Its visit still says two things. Pick before this note goes out:</p>}
+      <RecordClashes record={visit} onChange={onVisit} />
       <RecordClashes record={note} onChange={onNote} />
       <p>
         <a href={`#/visit/${visit.id}`}>Back to the visit</a>
       </p>
       <NoteOut view={view} facts={facts} audience={audience} onAudience={setAudience} />
-      {base === undefined && (
-        <FieldsView
-          id="note-base"
-          record={place}
-          fields={baseFields}
-          system={system}
-          path={[]}
-          onChange={(changes) => session.change(fittingBase(changes))}
-        />
+      {office?.copyAt === undefined && copyAddress() === undefined && (
+        <>
+          {location.protocol !== 'file:' && (
+            <p class="none-yet">This copy is at {location.host}, which opens on this device or its own network alone: no link to it would open.</p>
+          )}
+          <FieldsView
+            id="note-base"
+            record={place}
+            fields={baseFields}
+            system={system}
+            path={[]}
+            onChange={(changes) => session.change(fittingBase(changes))}
+          />
+        </>
       )}
       {audience === 'office' && (
         <>

@@ -1,5 +1,5 @@
 import type { UnitSystem } from '../../../calculators/units/units.ts';
-import type { Clash } from '../model/parts.ts';
+import { type Clash, longestWords } from '../model/parts.ts';
 import { type Data, dataAt, isFields, isList, listed } from './edit.ts';
 import type { PlaceField } from './fields/field.ts';
 import type { Change } from './session.ts';
@@ -19,6 +19,15 @@ const labels: Readonly<Record<string, string>> = {
   order: 'The order of the note',
   stock: 'The stock',
 };
+/** Words in which two people may each have told something true, by the last step to them, with what stands between the two. */
+const betweenBoth: Readonly<Record<string, string>> = { seen: '\n', said: '\n', text: '\n', spots: '; ', what: '; ', word: '; ' };
+/** Both words, one after the other; nothing where one of them is no words, or both are too long together. */
+function bothOf(path: readonly string[], here: Data, other: Data): string | undefined {
+  const between = betweenBoth[path.at(-1) ?? ''];
+  if (between === undefined || path.includes('typed') || typeof here !== 'string' || typeof other !== 'string') return undefined;
+  const both = `${here}${between}${other}`;
+  return both.length > longestWords ? undefined : both;
+}
 const isText = (value: Data): value is string | number | boolean =>
   typeof value === 'string' || typeof value === 'number' || typeof value === 'boolean';
 const words = (value: Data): string => {
@@ -34,14 +43,14 @@ export interface ClashesProps {
   readonly fields?: readonly PlaceField[];
   readonly system?: UnitSystem;
 }
-/** One field changed in two windows: both are shown, and somebody picks. */
+/** One field changed in two windows, or on two devices: both are shown, and somebody picks; of words both can stay. */
 export function RecordClashes({ record, onChange, fields = [], system = 'us' }: ClashesProps) {
   const clashes = record.clash ?? [];
-  const pick = (clash: Clash, isOther: boolean): void => {
+  /** Nothing new where what it says is kept. */
+  const pick = (clash: Clash, taken?: { readonly to: Data }): void => {
     const left = clashes.filter((each) => each !== clash);
-    const other: Data = clash.other === null ? undefined : JSON.parse(clash.other);
     onChange([
-      ...(isOther ? [{ path: clash.path.split('/'), to: other }] : []),
+      ...(taken === undefined ? [] : [{ path: clash.path.split('/'), to: taken.to }]),
       { path: ['clash'], to: left.length === 0 ? undefined : listed(left) },
     ]);
   };
@@ -51,19 +60,28 @@ export function RecordClashes({ record, onChange, fields = [], system = 'us' }: 
         const path = clash.path.split('/');
         const other: Data = clash.other === null ? undefined : JSON.parse(clash.other);
         const field = fields.find(({ at }) => at === path.filter((step) => step !== 'typed').join('.'));
+        const both = bothOf(path, dataAt(record, path), other);
         const say = (value: Data): string => (field === undefined || path[0] === 'typed' ? words(value) : valueWords(field, value, system));
         return (
           <div class="place-bar" role="alert" key={clash.path + clash.otherAt}>
             <p>
-              <b>{field?.cell.label ?? labels[path[0] ?? ''] ?? 'A field'} was changed in two windows.</b> It says: {say(dataAt(record, path))}.{' '}
-              {clash.otherBy} has: {say(other)}.
+              <b>{field?.cell.label ?? labels[path[0] ?? ''] ?? 'A field'} was changed in two windows, or on two devices.</b> It says:{' '}
+              {say(dataAt(record, path))}. {clash.otherBy} has: {say(other)}.
             </p>
-            <button type="button" onClick={() => pick(clash, false)}>
+            <button type="button" onClick={() => pick(clash)}>
               Keep what it says
             </button>{' '}
-            <button type="button" onClick={() => pick(clash, true)}>
+            <button type="button" onClick={() => pick(clash, { to: other })}>
               Take the other
             </button>
+            {both !== undefined && (
+              <>
+                {' '}
+                <button type="button" onClick={() => pick(clash, { to: both })}>
+                  Keep both
+                </button>
+              </>
+            )}
           </div>
         );
       })}

@@ -109,6 +109,8 @@ function forOffice(facts: Facts): Outgoing {
           const images = (block.images ?? []).map((each) => ({ ...each, words: bare(each.words) }));
           return { ...rest, images, lines: images.map(({ words }): Line => [{ text: words }]) };
         }
+        case 'cautions':
+          return withBareSides(rest, facts, bare);
         case 'result':
           return withBareSides(cameWith === undefined ? rest : { ...rest, text: bare(rest.text ?? '') }, facts, bare);
         default:
@@ -135,7 +137,7 @@ const isForAnyone = (line: Line): boolean => !['By: ', 'There: ', 'Where: '].inc
 export const bareStep = (step: Step, bare: (text: string) => string): Step => (step.what === undefined ? step : { ...step, what: bare(step.what) });
 /** What two managements were called is typed; the words and figures around it are not. */
 function withBareSides(block: Block, { results }: Facts, bare: (text: string) => string): Block {
-  const sides = results.find((result) => block.id === resultBlockId(result))?.sides ?? [];
+  const sides = results.filter((result) => block.kind === 'cautions' || block.id === resultBlockId(result)).flatMap((result) => result.sides ?? []);
   const bareSides = (text: string): string => sides.reduce((now, side) => now.replaceAll(side, bare(side)), text);
   return {
     ...block,

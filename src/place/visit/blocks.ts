@@ -150,18 +150,12 @@ function wetnessLine({ visit }: Facts, { slug, link }: Result): readonly Line[] 
 }
 
 const once = (texts: readonly string[]): readonly string[] => [...new Set(texts)];
-/** Each caution once, under the name of the pastures that it is about where the note tells of others too. */
+/** Of several grounds each caution names those that it is about. */
 const cautionLines = ({ place }: Facts, results: readonly Result[]): readonly Line[] => {
-  const groundOf = ({ pastureIds }: Result): string => pastureNames(place, pastureIds);
-  const groundCount = new Set(results.map(groundOf)).size;
-  const lines = once(results.flatMap(({ cautions }) => cautions.map(({ say }) => say))).map((say): Line => {
-    const about = results.filter(({ cautions }) => cautions.some((each) => each.say === say));
-    const names = pastureNames(
-      place,
-      about.flatMap(({ pastureIds }) => pastureIds),
-    );
-    const isOfAll = new Set(about.map(groundOf)).size === groundCount;
-    return isOfAll || names === '' ? plain(say) : [{ text: `${names}: `, isStrong: true }, { text: say }];
+  const grounds = byGround(place, results);
+  const lines = once(results.flatMap(({ cautions }) => cautions.map(({ say }) => say))).map((say) => {
+    const names = grounds.filter((of) => of.results.some(({ cautions }) => cautions.some((each) => each.say === say))).map((of) => of.names);
+    return plain(names.length === grounds.length || names.includes('') ? say : `${names.join('; ')}: ${say}`);
   });
   if (lines.length > 0) return lines;
   const none = results.length === 0 ? '' : 'None stood with these results. ';
@@ -170,8 +164,8 @@ const cautionLines = ({ place }: Facts, results: readonly Result[]): readonly Li
 /** The office's lines and people close by before the national lines, which always stand. */
 const talkLines = ({ office }: Facts): readonly Line[] => [
   ...[...(office?.lines ?? []), ...nationalLines].map((line): Line => {
-    const { before, number, after } = dialed(line);
-    return [{ text: before }, { text: number, href: `tel:${number.replaceAll('-', '')}` }, { text: after }];
+    const { before, number, dials, after } = dialed(line);
+    return [{ text: before }, { text: number, href: `tel:${dials}` }, { text: after }];
   }),
   ...(office === undefined || office.near === '' ? [] : [plain(office.near)]),
 ];

@@ -1,4 +1,3 @@
-import { cautionsHeld } from '../../../calculators/kit/cautionsHeld.ts';
 import type { Calculator, Outcome } from '../../../calculators/kit/define.ts';
 import { leavesRecord } from '../../../calculators/kit/link.ts';
 import { noteOf } from '../../../calculators/kit/note.ts';
@@ -28,6 +27,16 @@ interface Keeping {
   readonly stamp: string;
 }
 const nameOf = (text: string): string => text.slice(0, 200) || '–';
+/** Each once. One that stands for one of two sides alone begins with the name of that side. */
+function cautionsOf(outcome: Outcome, other: Outcome | null, titles: Keeping['titles']): Result['cautions'] {
+  const isIn = (side: Outcome, say: string): boolean => side.cautions.some((each) => each.say === say);
+  const alone = (side: Outcome, title: string, beside: Outcome | null) =>
+    side.cautions.map(({ lead, say, source }) =>
+      beside === null || isIn(beside, say) ? { lead, say, source } : { lead: `${title}: ${lead}`, say: `${title}: ${say}`, source },
+    );
+  const all = [...alone(outcome, titles[0] || 'This', other), ...(other ? alone(other, titles[1] || 'That', outcome) : [])];
+  return all.filter(({ say }, index) => all.findIndex((each) => each.say === say) === index);
+}
 /** What stands under a form, as it is kept: words and numbers, not only the link that gives them. */
 export function keptResult({
   begun,
@@ -68,12 +77,7 @@ export function keptResult({
     note: noteOf({ ...calculator, weighsOnPeople: false }, outcome, other, titles, between),
     ...(stamp === '' ? {} : { stamp: nameOf(stamp) }),
     shown: other ? [...figures(outcome, titles[0]), ...figures(other, titles[1])] : figures(outcome, ''),
-    // In a note they stand far from their result: one that holds for one of two sides names it.
-    cautions: cautionsHeld(outcome, other, titles).map(({ side, lead, say, source }) => ({
-      lead,
-      say: side === '' ? say : `${side}: ${say}`,
-      source,
-    })),
+    cautions: cautionsOf(outcome, other, titles),
     ...(other ? { sides: [nameOf(titles[0]), nameOf(titles[1])] as [string, string] } : {}),
     sources: [...sources],
     days: outcome.calendar.map(({ day, title, text }) => ({ day: isoDay(day), title: nameOf(title), text })),

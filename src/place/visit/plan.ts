@@ -2,7 +2,7 @@ import type { Calculator } from '../../../calculators/kit/define.ts';
 import { crisisLine, dialed, type HelpLine } from '../../../calculators/kit/helpLines.ts';
 import { fromLink } from '../../../calculators/kit/openLink.ts';
 import { isShown, rowsIn } from '../../../calculators/kit/state.ts';
-import { monthName, monthNumber } from '../../../calculators/units/months.ts';
+import { monthName, monthNumber, monthsOnTo } from '../../../calculators/units/months.ts';
 import { printDay, printNumber, printQuantity } from '../../../calculators/units/printQuantity.ts';
 import type { UnitSystem } from '../../../calculators/units/units.ts';
 import type { Place } from '../model/place.ts';
@@ -60,7 +60,7 @@ function normalRain({ place, system }: PlanFacts): string | undefined {
   const [start, quit] = [growth?.startMonth, growth?.quitMonth];
   if (stationMonthsIn !== undefined && start !== undefined && quit !== undefined) {
     const [from, to] = [monthNumber(start), monthNumber(quit)];
-    const count = ((to - from + 12) % 12) + 1;
+    const count = monthsOnTo(start, quit) + 1;
     const sum = Array.from({ length: count }, (_, index) => stationMonthsIn[(from - 1 + index) % 12] ?? Number.NaN).reduce(
       (all, each) => all + each,
       0,

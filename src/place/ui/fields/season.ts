@@ -1,15 +1,15 @@
-import { monthNumber } from '../../../../calculators/units/months.ts';
+import { monthsOnTo } from '../../../../calculators/units/months.ts';
 import type { Place } from '../../model/place.ts';
 import { curves, fallFlushes, groundWords, rainClasses } from '../../model/words.ts';
 import { amount, choice, count, month, monthDay } from './field.ts';
 import { yardstickField } from './yardstick.ts';
 
-/** Forms take growth within one year alone, and are given none that runs on past its end. */
-function overNewYear({ growth = {} }: Place): string {
+/** Forms take one growth of at most 12 months, over New Year too, and are given none whose months do not follow each other. */
+function outOfOrder({ growth = {} }: Place): string {
   const { startMonth, bestMonth, quitMonth } = growth;
-  const numbers = [startMonth, bestMonth, quitMonth].flatMap((each) => (each === undefined ? [] : [monthNumber(each)]));
-  return numbers.some((each, index) => each < (numbers[index - 1] ?? 0))
-    ? 'These months do not come one after the other within a year. No form can take growth that runs over New Year: each keeps its example there.'
+  if (startMonth === undefined || bestMonth === undefined || quitMonth === undefined) return '';
+  return monthsOnTo(startMonth, bestMonth) > monthsOnTo(startMonth, quitMonth)
+    ? 'Going on from the month in which growth starts, the best one comes next and then the last, over New Year if need be: 12 months at most. In another order no form takes them, and each keeps its example there.'
     : '';
 }
 const answers = ['growth.curve', 'answers'] as const;
@@ -38,7 +38,7 @@ export const seasonGroups = [
       month('growth.quitMonth', 'It quits after', { shownWhen: answers }),
       choice('growth.fallFlush', 'Growth in the fall', fallFlushes, {}, { shownWhen: answers }),
     ],
-    problem: overNewYear,
+    problem: outOfOrder,
   },
   {
     title: 'How you graze',

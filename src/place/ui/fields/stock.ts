@@ -11,7 +11,7 @@ export const stockFields = [
     ewe: 'Ewes',
     lamb: 'Lambs',
     doe: 'Does (goats)',
-    horse: 'Horses',
+    horse: 'Horses, donkeys, mules',
   }),
   count('countHead', 'Head', 'head', [0, 100_000], 45),
   amount('weightLb', 'Weight of one', 'lb', [20, 3000], 1250),
