@@ -1,8 +1,6 @@
 import { withUnitOnce } from './hollowRanges.ts';
 import { fillWords } from './print.ts';
 
-/** An input or a result of one side that is a number, by its name. */
-type NumberNamed<V> = (name: keyof V & string) => number;
 /** How the range of a result is told. */
 export interface RangeOf<V> {
   /** `{low} if the ground was dry, {high} if wet`. Any input or result may be named. Nothing stands there where it is empty. */
@@ -11,8 +9,6 @@ export interface RangeOf<V> {
   readonly same?: string;
   /** The same in at most 45 characters, for the place under a large figure; `says` if it is short enough. */
   readonly short?: string | ((values: V) => string);
-  /** Each side was counted by itself, and its chance is its own: from where to where that side's result may lie over this one's, in the unit of the result. */
-  readonly counted?: (numberHere: NumberNamed<V>, numberThere: NumberNamed<V>) => { readonly low: number; readonly high: number };
 }
 /** A result, with its range if it has one: its words, and the names of its two ends. */
 interface Ranged<V> {

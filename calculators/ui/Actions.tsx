@@ -15,6 +15,8 @@ interface ActionsProps {
   readonly outcome: Outcome;
   readonly other: Outcome | null;
   readonly titles: readonly [string, string];
+  /** What lies between two sides, for the note. */
+  readonly between: string;
   /** There once the form is live. Gives nothing where no other device could open it. */
   readonly address?: (link: string) => string | undefined;
   /** Prints once the handout is ready. */
@@ -62,6 +64,7 @@ export function Actions({
   outcome,
   other,
   titles,
+  between,
   address,
   onPrint = () => window.print(),
   heading,
@@ -98,7 +101,7 @@ export function Actions({
             void copy(
               linesOf([
                 headed(heading()),
-                noteOf({ ...calculator, weighsOnPeople: false }, outcome, other, titles),
+                noteOf({ ...calculator, weighsOnPeople: false }, outcome, other, titles, between),
                 calculator.weighsOnPeople ? helpText(officeOnPage().officeLines) : undefined,
                 whole,
                 whole !== undefined && hasRecord ? withoutRecord : undefined,

@@ -79,6 +79,7 @@ export function Below({ link, address, leadAddress, onPrint, onKeep, loadAgain, 
               outcome={outcome}
               other={other}
               titles={told.saying}
+              between={told.between}
               heading={() => headingOf?.(told.place?.title)}
               {...(onKeep === undefined ? {} : { onKeep })}
               loadAgain={loadAgain}

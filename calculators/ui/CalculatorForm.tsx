@@ -68,7 +68,7 @@ export function CalculatorForm(props: CalculatorFormProps) {
   const whole = theirs?.outcome === null ? null : mine.outcome;
   if (!stands.current || !isBehind) stands.current = { outcome: whole, other: (whole && theirs?.outcome) ?? null, differing: differingNow };
   const { outcome, other, differing } = stands.current;
-  const [figure, between] = useMemo(() => {
+  const [figure, between, line = ''] = useMemo(() => {
     const told = outcome && { calculator, outcome, system };
     if (!told) return [];
     return other ? (two?.toldBetween({ ...told, other }) ?? []) : [figureAlone(told)];
@@ -92,8 +92,8 @@ export function CalculatorForm(props: CalculatorFormProps) {
   }, [form.this, touched, placed, place, linked, problems.length, unlike]);
   // What is told a little behind the answer belongs together.
   const now = useMemo(
-    () => ({ form, system, touched, linked, blank, today, placed, filled, place, names, outcome, other, titles, saying, stamp }),
-    [form, system, stamp, touched, place, names, outcome, other],
+    () => ({ form, system, touched, linked, blank, today, placed, filled, place, names, outcome, other, titles, saying, between: line, stamp }),
+    [form, system, stamp, touched, place, names, outcome, other, line],
   );
   const newest = useRef(now);
   newest.current = now;

@@ -19,6 +19,8 @@ export interface Told {
   readonly titles: readonly [string, string];
   /** The same where the form does not stand beside it: as its owner calls a side, else by what it does differently. Empty of one side. */
   readonly saying: readonly [string, string];
+  /** What lies between two sides, in a line, where it is known how far that is to be believed. */
+  readonly between: string;
 }
 
 /** A face runs from edge to edge; words and plots keep the margins of the text. */

@@ -12,7 +12,7 @@ const nobody: ReadonlySet<string> = new Set();
 const change = (rain: string, more: Partial<Change> = {}): Change => ({
   ...{ link: '', system: 'us', touched: nobody, linked: nobody, blank: nobody, today: new Map(), placed: nobody, place: undefined },
   ...{ form: { this: { ...startTexts(ponding.inputs), rainIn: rain }, that: null }, names: ['', ''] as const, outcome: null, other: null },
-  ...{ titles: ['This', 'That'] as const, saying: ['', ''] as const, stamp: { is: 'yours', text: '', short: '' } as const },
+  ...{ titles: ['This', 'That'] as const, saying: ['', ''] as const, between: '', stamp: { is: 'yours', text: '', short: '' } as const },
   ...more,
 });
 const stood = (rain: string, more: Partial<Change> = {}, chosen: readonly string[] = []): Stood => ({ change: change(rain, more), chosen });

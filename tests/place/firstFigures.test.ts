@@ -10,14 +10,14 @@ import { aResult, facts } from './aVisit.ts';
 
 const sides = ['Overgrazed', 'Rested'] as const;
 /** A comparison as it is kept at the place. */
-function compared(slug: string, link: string, titles: readonly [string, string] = sides) {
+function compared(slug: string, link: string, titles: readonly [string, string] = sides, between = '') {
   const calculator = calculatorOf(slug);
   const { form } = fromLink(calculator, link);
   const [mine, theirs] = [runTexts(calculator, form.this, 'us'), runTexts(calculator, form.that ?? form.this, 'us')];
   if (!('outcome' in mine) || !('outcome' in theirs)) throw new RangeError(`${slug} refuses ${link}`);
   const { id, rev, past, changedBy, changedAt } = aResult();
   return keptResult({
-    ...{ begun: { id, rev, past, changedBy, changedAt }, calculator, link, outcome: mine.outcome, other: theirs.outcome, titles },
+    ...{ begun: { id, rev, past, changedBy, changedAt }, calculator, link, outcome: mine.outcome, other: theirs.outcome, titles, between },
     ...{ system: 'us', placeId: 'p1', visitId: 'v1', pastureIds: [], keptDay: '2026-06-20', edition: '0.1.0', sources: [], stamp: '' },
   });
 }
@@ -71,5 +71,16 @@ describe('the first figures of a kept comparison', () => {
     expect(text).toContain('Overgrazed: Ran off the top: 55 %');
     expect(text).toContain('Rested: Ran off the top: 6 %');
     expect(text).not.toContain('gallons');
+  });
+});
+
+describe('a kept comparison', () => {
+  it('says what lies between, and in whose ground a caution holds', () => {
+    const link = 'samples.seen=by-5,by-5,by-30&that.samples.seen=most,most,most,half,most,most';
+    const { note, cautions } = compared('slake-test', link, sides, '4.5 classes higher on that side; 3.8 to 5.1, 95 times in 100');
+    expect(note).toContain('\nRested beside Overgrazed: 4.5 classes higher on that side; 3.8 to 5.1, 95 times in 100.');
+    const says = cautions.map(({ say }) => say);
+    expect(says.find((say) => say.includes('Fewer than six samples'))).toMatch(/^Overgrazed: /);
+    expect(says.find((say) => say.includes('clear plastic'))).toMatch(/^In front of people/);
   });
 });

@@ -115,6 +115,17 @@ describe('a follow-up note', () => {
       expect(input?.kind === 'choice' && Object.keys(input.options), slug).toEqual([...moistureFeels]);
     }
   });
+  it('names the pastures that a caution is about, where it is not about all of them', () => {
+    const caution = (say: string) => ({ lead: say, say, source: 'common practice' });
+    const [call, few] = [caution('Call 811 a few days before.'), caution('Fewer than three rings.')];
+    const of = (id: string, ground: string, cautions: readonly (typeof call)[]) => aResult({ id, pastureIds: [ground], cautions: [...cautions] });
+    const linesOf = (results: readonly ReturnType<typeof of>[]) =>
+      blocksOf(facts({ results }))
+        .find(({ id }) => id === 'cautions')
+        ?.lines.map((line) => line.map(({ text }) => text).join(''));
+    expect(linesOf([of('r1', 'high', [call, few]), of('r2', 'low', [call])])).toEqual([call.say, `High bench: ${few.say}`]);
+    expect(linesOf([of('r1', 'high', [call, few]), of('r2', 'high', [call])])).toEqual([call.say, few.say]);
+  });
   it('says which words of the visit its changed words do not have, and counts them as left out', () => {
     const note = aNote({
       blocks: [

@@ -22,6 +22,7 @@ function kept(slug: string, link: string, more: Parameters<typeof aResult>[0] = 
     outcome: ran.outcome,
     other: null,
     titles: ['This', 'That'],
+    between: '',
     system: 'us',
     placeId: 'p1',
     visitId: 'v1',

@@ -1,4 +1,5 @@
 import type { ValuesOf } from '../../kit/inputs.ts';
+import type { Between, SideNamed } from '../../kit/shown.ts';
 import { conditionClass, type Grazing, type HydrologicCondition } from '../../math/runoff/conditionClass.ts';
 import { coverChange } from '../../math/soil/coverChange.ts';
 import { groundCover } from '../../math/soil/groundCover.ts';
@@ -60,10 +61,12 @@ export function compute({ country, plantCount, litterCount, rockCount, bareCount
   };
 }
 
-type NumberOf = (name: 'stepsCount' | 'bareCount') => number;
+type Counted = SideNamed<'stepsCount' | 'bareCount'>;
 /** From where to where the cover of another count may lie over that of this one, 95 times in 100. */
-export function coveredGapPercent(here: NumberOf, there: NumberOf): { readonly low: number; readonly high: number } {
-  const countOf = (numberOf: NumberOf) => ({ hits: numberOf('stepsCount') - numberOf('bareCount'), points: numberOf('stepsCount') });
-  const { low, high } = coverChange({ earlier: countOf(here), later: countOf(there), confidencePercent: 95 });
-  return { low: 100 * low, high: 100 * high };
+export function coveredGap(here: Counted, there: Counted): Between {
+  const countOf = ({ number }: Counted) => ({ hits: number('stepsCount') - number('bareCount'), points: number('stepsCount') });
+  const [earlier, later] = [countOf(here), countOf(there)];
+  const { low, high } = coverChange({ earlier, later, confidencePercent: 95 });
+  const isFew = Math.min(earlier.points, later.points) < fewestSteps;
+  return { low: 100 * low, high: 100 * high, ...(isFew ? { hint: `under ${fewestSteps} steps` } : {}) };
 }

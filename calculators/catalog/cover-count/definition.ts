@@ -2,11 +2,15 @@ import { caution, defineCalculator } from '../../kit/define.ts';
 import { amount, word } from '../../kit/quantities.ts';
 import { ranged, shown } from '../../kit/shown.ts';
 import { byCase, formula, lookup, tabulate, tex, when } from '../../kit/steps.ts';
-import { compute, coveredGapPercent } from './compute.ts';
+import { compute, coveredGap } from './compute.ts';
 import { inputs } from './inputs.ts';
 
 const percent = (label: string, symbol: string) => amount(label, symbol, 'pct');
 const count = (label: string, symbol: string, digits = 0) => amount(label, symbol, 'count', digits);
+/** From fewer steps neither a share nor a class is told. */
+const isEnough = ({ enough }: { readonly enough: string }): boolean => enough === 'yes';
+/** By the notes of table 2-2c; its word for grazing between heavy and light has no class above fair. */
+const fairAtBest = 'with about half left it is fair at best: good takes light grazing or rest';
 const classes = { poor: 'Poor', fair: 'Fair', good: 'Good' };
 
 export default defineCalculator({
@@ -81,7 +85,7 @@ export default defineCalculator({
     ranged('coveredPercent', ['coveredLowPercent', 'coveredHighPercent'], {
       said: 'of the ground covered',
       gap: ['less of that ground covered', 'more of that ground covered'],
-      counted: coveredGapPercent,
+      between: coveredGap,
       short: '{low} to {high}, 95 times in 100',
       says: ({ stepsCount }) =>
         stepsCount < 100
@@ -90,15 +94,18 @@ export default defineCalculator({
     }),
     ranged('sodPercent', ['sodLowPercent', 'sodHighPercent'], { says: '{low} to {high}; rock sheds rain, so it is left out here' }),
     ranged('condition', ['sodLowPercent', 'sodHighPercent'], {
-      says: ({ grazing, settles, poorBelowPercent, goodAbovePercent, limitPercent, standing }) => {
+      when: isEnough,
+      says: ({ grazing, settles, poorBelowPercent, goodAbovePercent, sodHighPercent, limitPercent, standing }) => {
         if (grazing === 'heavy') return 'ground grazed hard with no litter is poor, whatever the count';
+        if (grazing === 'moderate' && settles === 'settled' && sodHighPercent > goodAbovePercent)
+          return `{low} to {high}; ${fairAtBest}, above ${goodAbovePercent} % too`;
         if (settles === 'settled') return `{low} to {high} lies in this class (poor below ${poorBelowPercent} %, good above ${goodAbovePercent} %)`;
         if (standing === 'any') return `{low} to {high} holds both limits, ${poorBelowPercent} and ${goodAbovePercent} %: the class is open`;
         const both = standing === 'poor-or-fair' ? 'poor or fair' : 'fair or good';
         return `{low} to {high} holds the limit at ${limitPercent} %: ${both}; try both on the storm page`;
       },
     }),
-    { of: 'settles' },
+    { of: 'settles', when: isEnough },
     // Short of a hundred steps the rule is to go on; a number from so few would be a guess.
     { of: 'moreCount', when: ({ settles, stepsCount, moreCount }) => settles === 'more-steps' && stepsCount >= 100 && moreCount >= 5 },
     shown('stepsCount', 'kinds'),
@@ -157,7 +164,7 @@ export default defineCalculator({
     }),
     caution(({ grazing, kinds }) => grazing === 'heavy' && kinds.some(({ ground, sharePercent }) => ground === 'litter' && sharePercent >= 10), {
       lead: 'You met litter, so “grazed hard” may be the wrong answer.',
-      say: 'You met litter, but “grazed hard” here means that none is left. If about half of the growth stands, say so above; the class may change.',
+      say: 'You met litter, but “grazed hard” here means that none is left. If about half of the growth stands, choose that answer; the class may change.',
       source: 'tr55-1986, notes of table 2-2c',
     }),
     caution(() => true, {
@@ -174,12 +181,14 @@ export default defineCalculator({
     'Leaves above bare soil are not counted, though they soften rain. The soil-loss page asks for them apart; the lists for dry range count brush overhead as cover too.',
     'With bunch grass the boot meets large plants too often and small ones too seldom.',
   ],
-  note: ({ settles, grazing, stepsCount, enough }, show) => {
+  note: ({ settles, grazing, stepsCount, enough, condition, sodHighPercent, goodAbovePercent }, show) => {
     const open = settles === 'settled' ? '' : `, not settled by this count (${show('standing').toLowerCase()})`;
     const hard = grazing === 'heavy' ? ', grazed hard' : '';
+    const best = grazing === 'moderate' && condition === 'fair' && sodHighPercent > goodAbovePercent ? `; ${fairAtBest}` : '';
+    const told = enough === 'yes' ? ` Class for storm runoff${hard}: ${show('condition').toLowerCase()}${open}${best}.` : '';
     const few = enough === 'too-few' ? 'Only ' : '';
     const short = enough === 'too-few' ? ', too few to go by' : '';
-    return `${few}${show('stepsCount')} ${stepsCount === 1 ? 'step' : 'steps'}${short}: ${show('plantCount')} on plant bases, ${show('litterCount')} on litter, ${show('rockCount')} on rock, ${show('bareCount')} on bare soil. ${show('coveredPercent')} of these steps met cover; the ground is ${show('coveredLowPercent')} to ${show('coveredHighPercent')} covered (95 in 100). Class for storm runoff${hard}: ${show('condition').toLowerCase()}${open}.`;
+    return `${few}${show('stepsCount')} ${stepsCount === 1 ? 'step' : 'steps'}${short}: ${show('plantCount')} on plant bases, ${show('litterCount')} on litter, ${show('rockCount')} on rock, ${show('bareCount')} on bare soil. ${show('coveredPercent')} of these steps met cover; the ground is ${show('coveredLowPercent')} to ${show('coveredHighPercent')} covered (95 in 100).${told}`;
   },
   picture: {
     kind: 'face',

@@ -1,4 +1,6 @@
+import { meanGap } from '../../asks/meanGap.ts';
 import type { ValuesOf } from '../../kit/inputs.ts';
+import type { Between, SideNamed } from '../../kit/shown.ts';
 import { coreDensity } from '../../math/soil/coreDensity.ts';
 import { densityLimits, densityStanding } from '../../math/soil/densityStanding.ts';
 import { dryWeightG } from '../../math/soil/gravimetricWaterPercent.ts';
@@ -132,3 +134,8 @@ export function compute(asked: Asked) {
     ...probeOf(asked),
   };
 }
+
+type Side = SideNamed<'lines'>;
+/** How far a gap between the mean densities of two places is to be believed. */
+export const densityGap = (here: Side, there: Side): Between =>
+  meanGap(here.column('lines', 'fineGPerCm3'), there.column('lines', 'fineGPerCm3'), 'cores');

@@ -2,7 +2,7 @@ import { faultsAt } from '../../asks/faults.ts';
 import { caution, defineCalculator } from '../../kit/define.ts';
 import { ranged, shown } from '../../kit/shown.ts';
 import { formula, lookup, tabulate, tex } from '../../kit/steps.ts';
-import { compute, faultOf } from './compute.ts';
+import { compute, densityGap, faultOf } from './compute.ts';
 import { inputs } from './inputs.ts';
 import { quantities } from './quantities.ts';
 
@@ -52,6 +52,8 @@ export default defineCalculator({
   results: [
     { of: 'packed', said: 'by the published lists' },
     ranged('fineGPerCm3', ['lowGPerCm3', 'highGPerCm3'], {
+      gap: ['looser on that side', 'denser on that side'],
+      between: densityGap,
       says: ({ coresCount }) => (coresCount === 1 ? 'one core only' : 'the cores ran from {low} to {high}'),
     }),
     shown('limits', 'porosityPercent'),

@@ -1,4 +1,5 @@
 import type { ValuesOf } from '../../kit/inputs.ts';
+import type { Between, SideNamed } from '../../kit/shown.ts';
 import { dripHoles, dripRate, jarRateInPerHr, minutesOfRain } from '../../math/demonstration/dripRate.ts';
 import { jarShares } from '../../math/demonstration/jarShares.ts';
 import { millilitersPerCubicInch, trayDepthIn, trayWater } from '../../math/demonstration/trayWater.ts';
@@ -12,6 +13,8 @@ const gallonMl = cubicInchesPerGallon * millilitersPerCubicInch;
 const tablespoonMl = gallonMl / 256;
 /** Jars are read by eye: a little more than was poured is reading error. The same share that `jarShares` takes. */
 const readingErrorShare = 0.02;
+/** Trays that differ by less than this share of the water are alike. Common practice. */
+const alikePercent = 10;
 /** Depths whose water and time stand in the table. */
 const otherRainsIn = [0.25, 0.5, 1, 1.5, 2, 3] as const;
 
@@ -81,4 +84,16 @@ export function compute(asked: Asked) {
     firstRunIn: isRead && ran ? Math.min(rainIn, (rateInPerHr * firstRunS) / 3600) : 0,
     tells: isRead ? (alike ? ('ranks' as const) : ('unlike' as const)) : ('not-poured' as const),
   };
+}
+
+type Side = SideNamed<'tells' | 'runoffPercent'>;
+/** What two trays tell beside each other: trays rank, and close ones do not even that. */
+export function runoffGap(here: Side, there: Side): Between | undefined {
+  const tells = [here.word('tells'), there.word('tells')];
+  if (tells.includes('not-poured')) return undefined;
+  if (tells.includes('unlike')) return { instead: 'Can’t be compared', because: 'the trays were not set up alike' };
+  const apart = Math.abs(there.number('runoffPercent') - here.number('runoffPercent'));
+  return apart < alikePercent
+    ? { instead: 'Alike', because: 'what ran off differs by under a tenth of the water' }
+    : { unbounded: 'one pair of trays ranks, and measures nothing' };
 }

@@ -1,8 +1,8 @@
 import { caution, defineCalculator } from '../../kit/define.ts';
-import { shown } from '../../kit/shown.ts';
+import { shown, shownWhen } from '../../kit/shown.ts';
 import { byCase, formula, lookup, tabulate, tex, when } from '../../kit/steps.ts';
 import { refusals } from './cautions.ts';
-import { compute } from './compute.ts';
+import { compute, runoffGap } from './compute.ts';
 import { inputs } from './inputs.ts';
 import { quantities } from './quantities.ts';
 
@@ -46,9 +46,11 @@ export default defineCalculator({
     { of: 'rainMin', when: ({ rainMin }) => rainMin >= 0.5 },
     shown('rateInPerHr', 'needHolesCount'),
     { of: 'holeGapIn', when: ({ headFrom }) => headFrom === 'one-hole' },
-    shown('shouldRun', 'shouldSoak', 'tells'),
+    // Once the jars are read they tell what happened; what was to be expected is no result.
+    shownWhen((values) => !isRead(values), 'shouldRun', 'shouldSoak'),
+    { of: 'tells' },
     { of: 'firstRunIn', when: hasRun },
-    { of: 'runoffPercent', gap: ['less of the water ran off', 'more of the water ran off'], when: isRead },
+    { of: 'runoffPercent', gap: ['less of the water ran off', 'more of the water ran off'], between: runoffGap, when: isRead },
     { of: 'throughPercent', when: isRead },
     { of: 'heldPercent', when: (values) => isRead(values) && values.heldMl >= 0 },
     { of: 'trayLb', when: ({ trayLb }) => trayLb >= 5 },

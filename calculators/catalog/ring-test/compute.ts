@@ -1,9 +1,10 @@
 import type { ValuesOf } from '../../kit/inputs.ts';
+import type { Between, SideNamed } from '../../kit/shown.ts';
 import { geometricMean } from '../../math/infiltration/geometricMean.ts';
 import { infiltrationClass } from '../../math/infiltration/infiltrationClass.ts';
 import { ringOverRead } from '../../math/infiltration/ringOverRead.ts';
 import { boreFromFillIn, ringDepthIn, ringTest } from '../../math/infiltration/ringTest.ts';
-import { scatterFactor, usualVariationPercent, visitChange } from '../../math/infiltration/visitRatio.ts';
+import { isBoundedRatio, scatterFactor, usualVariationPercent, visitChange } from '../../math/infiltration/visitRatio.ts';
 import { studentQuantile } from '../../math/special/studentQuantile.ts';
 import { sumOf } from '../../math/special/sumOf.ts';
 import { capillaryLengths } from '../../tables/infiltrationRates.ts';
@@ -124,4 +125,18 @@ export function compute(asked: Asked) {
       return { pouring: index + 1, fastInPerHr: Math.max(...at), middlingInPerHr: geometricMean(at), slowInPerHr: Math.min(...at) };
     }),
   };
+}
+
+type Side = SideNamed<'judged' | 'moisture' | 'lines'>;
+/** How far a gap between the rates of two places is to be believed: the one verdict that another place on the same day gets in `others`. */
+export function rateGap(here: Side, there: Side): Between {
+  if (here.word('judged') !== 'judged' || there.word('judged') !== 'judged')
+    return { instead: 'Can’t be compared', because: 'one of the two tests can’t be judged' };
+  const [other, rates] = [here.column('lines', 'ringInPerHr'), there.column('lines', 'ringInPerHr')];
+  const { verdict, ratioTimes: ratio, lowRatioTimes: low, highRatioTimes: high } = besideOther(rates, other);
+  if (verdict === 'too-few') return { unbounded: 'too few rings to tell it from chance' };
+  if (!isBoundedRatio({ ratio, high })) return { unbounded: 'these rings scatter too much to bound it' };
+  const range = { low, high, times: 'as fast' };
+  if (verdict === 'perhaps-faster' || verdict === 'perhaps-slower') return { ...range, hint: 'rings usually scatter as much' };
+  return here.word('moisture') === there.word('moisture') ? range : { ...range, hint: 'the ground was not as wet on both' };
 }

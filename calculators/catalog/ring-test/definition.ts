@@ -2,7 +2,7 @@ import { caution, defineCalculator } from '../../kit/define.ts';
 import { ranged, shownWhen } from '../../kit/shown.ts';
 import { ringDepthIn } from '../../math/infiltration/ringTest.ts';
 import { isBoundedRatio } from '../../math/infiltration/visitRatio.ts';
-import { type Asked, compute, usedBoreIn } from './compute.ts';
+import { type Asked, compute, rateGap, usedBoreIn } from './compute.ts';
 import { inputs } from './inputs.ts';
 import { quantities } from './quantities.ts';
 import { steps } from './steps.ts';
@@ -78,6 +78,7 @@ export default defineCalculator({
     ranged('middleInPerHr', ['straightLowInPerHr', 'straightHighInPerHr'], {
       said: 'goes into this ground',
       gap: ['less goes into that ground', 'more goes into that ground'],
+      between: rateGap,
       short: 'nearer {low} to {high}',
       says: 'a ring reads high; straight down it is more like {low} (fine soil) to {high} (coarse)',
     }),

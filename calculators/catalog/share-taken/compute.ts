@@ -1,4 +1,5 @@
 import type { ValuesOf } from '../../kit/inputs.ts';
+import type { Between, SideNamed } from '../../kit/shown.ts';
 import { headDaysForShare } from '../../math/forage/headDaysForShare.ts';
 import { shareTaken } from '../../math/forage/shareTaken.ts';
 import { gapRange } from '../../math/special/gapRange.ts';
@@ -58,9 +59,11 @@ export function compute(asked: ValuesOf<typeof inputs>) {
   };
 }
 
-type NumberOf = (name: 'takenPercent' | 'lowPercent' | 'highPercent') => number;
+type Taken = SideNamed<'takenPercent' | 'lowPercent' | 'highPercent' | 'plantsCount'>;
 /** From where to where another share taken may lie over this one, 95 times in 100. */
-export function takenGapPercent(here: NumberOf, there: NumberOf): { readonly low: number; readonly high: number } {
-  const rangeOf = (numberOf: NumberOf) => ({ value: numberOf('takenPercent'), low: numberOf('lowPercent'), high: numberOf('highPercent') });
-  return gapRange({ earlier: rangeOf(here), later: rangeOf(there) });
+export function takenGap(here: Taken, there: Taken): Between {
+  const rangeOf = ({ number }: Taken) => ({ value: number('takenPercent'), low: number('lowPercent'), high: number('highPercent') });
+  const { low, high } = gapRange({ earlier: rangeOf(here), later: rangeOf(there) });
+  const isFew = Math.min(here.number('plantsCount'), there.number('plantsCount')) < fewestPlants;
+  return { low, high, ...(isFew ? { hint: `under ${fewestPlants} plants` } : {}) };
 }

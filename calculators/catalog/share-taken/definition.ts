@@ -2,7 +2,7 @@ import { caution, defineCalculator } from '../../kit/define.ts';
 import { amount, table, word } from '../../kit/quantities.ts';
 import { ranged, shown } from '../../kit/shown.ts';
 import { formula, lookup, tabulate, tex, when } from '../../kit/steps.ts';
-import { compute, fewestPlants, takenGapPercent } from './compute.ts';
+import { compute, fewestPlants, takenGap } from './compute.ts';
 import { inputs } from './inputs.ts';
 
 const percent = (label: string, symbol: string) => amount(label, symbol, 'pct');
@@ -70,7 +70,7 @@ export default defineCalculator({
     ranged('takenPercent', ['lowPercent', 'highPercent'], {
       said: 'of its weight taken',
       gap: ['less of its weight was taken', 'more of its weight was taken'],
-      counted: takenGapPercent,
+      between: takenGap,
       short: '{low} to {high}, 95 times in 100',
       says: ({ plantsCount }) =>
         plantsCount === 1

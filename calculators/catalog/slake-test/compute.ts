@@ -1,4 +1,6 @@
+import { meanGap } from '../../asks/meanGap.ts';
 import type { ValuesOf } from '../../kit/inputs.ts';
+import type { Between, SideNamed } from '../../kit/shown.ts';
 import { slakeClass } from '../../math/soil/slakeClass.ts';
 import { slakeSummary } from '../../math/soil/slakeSummary.ts';
 import { studentQuantile } from '../../math/special/studentQuantile.ts';
@@ -17,6 +19,10 @@ const whatWasSeen = {
   most: { halfLostSeconds: Infinity, leftPercent: 90 },
 } as const;
 const confidencePercent = 95;
+/** Under so many, one odd crumb decides. Our own. */
+export const fewestSamples = 6;
+/** Classes are steps: a smaller gap than one is none to go by. Common practice. */
+const leastGap = 1;
 
 const one = (is: boolean): number => (is ? 1 : 0);
 
@@ -56,4 +62,19 @@ export function compute({ soil, dried, samples }: ValuesOf<typeof inputs>) {
     studentTimes,
     scatterClasses: scatters ? studentTimes * spread * Math.sqrt(2 / count) : 0,
   };
+}
+
+type Side = SideNamed<'holds' | 'comparable' | 'spot' | 'lines' | 'meanClass'>;
+/** How far a gap between the mean classes of two places is to be believed. */
+export function classGap(here: Side, there: Side): Between {
+  const isEither = (name: 'holds' | 'comparable' | 'spot', word: string): boolean => here.word(name) === word || there.word(name) === word;
+  const instead = 'Can’t be compared';
+  if (isEither('holds', 'damp')) return { instead, because: 'damp crumbs hold together whatever they are worth' };
+  if (isEither('comparable', 'no')) return { instead, because: 'the two soils feel different, so it may be texture' };
+  if (isEither('spot', 'mixed')) return { instead, because: 'crumbs from plants and bare spots are mixed' };
+  const [earlier, later] = [here.column('lines', 'soilClass'), there.column('lines', 'soilClass')];
+  const gap = meanGap(earlier, later, 'crumbs');
+  if ('unbounded' in gap) return gap;
+  if (Math.abs(there.number('meanClass') - here.number('meanClass')) < leastGap) return { ...gap, hint: 'under one class' };
+  return Math.min(earlier.length, later.length) < fewestSamples ? { ...gap, hint: 'so few crumbs' } : gap;
 }

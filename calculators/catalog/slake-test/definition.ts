@@ -1,12 +1,10 @@
 import { caution, defineCalculator } from '../../kit/define.ts';
 import { ranged, shown } from '../../kit/shown.ts';
 import { formula, lookup, tabulate, tex, when } from '../../kit/steps.ts';
-import { compute } from './compute.ts';
+import { classGap, compute, fewestSamples } from './compute.ts';
 import { inputs } from './inputs.ts';
 import { quantities } from './quantities.ts';
 
-/** Under so many, one odd crumb decides. */
-const fewestSamples = 6;
 const spots = { plants: 'from under plants', bare: 'from bare spots', mixed: 'from under plants and bare spots' } as const;
 
 export default defineCalculator({ slug: 'slake-test', version: 1, title: 'Slake test: does soil hold together in water', inputs, compute }).describe({
@@ -35,7 +33,11 @@ export default defineCalculator({ slug: 'slake-test', version: 1, title: 'Slake 
   },
   results: [
     { of: 'holds', said: 'by the slake test' },
-    ranged('meanClass', ['lowestClass', 'highestClass'], { says: 'the samples ran from {low} to {high}' }),
+    ranged('meanClass', ['lowestClass', 'highestClass'], {
+      gap: ['classes lower on that side', 'classes higher on that side'],
+      between: classGap,
+      says: 'the samples ran from {low} to {high}',
+    }),
     { of: 'comparable', when: ({ comparable }) => comparable === 'no' },
     { of: 'topClassPercent' },
     { of: 'spread', when: ({ count }) => count > 1 },

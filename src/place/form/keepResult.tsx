@@ -46,7 +46,7 @@ async function write(
   { box, calculator, change }: Keeping,
   { place, isNewPlace, visit, isNewVisit }: Into,
 ): Promise<string | undefined> {
-  const { outcome, other, saying, stamp, system, link } = change;
+  const { outcome, other, saying, between, stamp, system, link } = change;
   if (!outcome) return 'There is no result yet. Answer what is asked first.';
   const pastureIds = chosenIn(box).filter((id) => place.pastures.some((each) => each.id === id));
   const result = keptResult({
@@ -56,6 +56,7 @@ async function write(
     outcome,
     other,
     titles: saying,
+    between,
     system,
     placeId: place.id,
     visitId: visit.id,

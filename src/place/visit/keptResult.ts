@@ -14,6 +14,8 @@ interface Keeping {
   readonly outcome: Outcome;
   readonly other: Outcome | null;
   readonly titles: readonly [string, string];
+  /** What lies between two sides, in a line. */
+  readonly between: string;
   readonly system: UnitSystem;
   readonly placeId: string;
   readonly visitId: string;
@@ -36,7 +38,20 @@ function cautionsOf(outcome: Outcome, other: Outcome | null, titles: Keeping['ti
   return all.filter(({ say }, index) => all.findIndex((each) => each.say === say) === index);
 }
 /** What stands under a form, as it is kept: words and numbers, not only the link that gives them. */
-export function keptResult({ begun, calculator, link, outcome, other, titles, system, sources, pastureIds, stamp, ...where }: Keeping): Result {
+export function keptResult({
+  begun,
+  calculator,
+  link,
+  outcome,
+  other,
+  titles,
+  between,
+  system,
+  sources,
+  pastureIds,
+  stamp,
+  ...where
+}: Keeping): Result {
   const figures = (side: Outcome, title: string) =>
     side.shown
       .filter((name) => calculator.quantities[name]?.kind !== 'rows')
@@ -59,7 +74,7 @@ export function keptResult({ begun, calculator, link, outcome, other, titles, sy
     title: nameOf(calculator.title),
     link,
     // Whom to call stands in the note once, not under each result.
-    note: noteOf({ ...calculator, weighsOnPeople: false }, outcome, other, titles),
+    note: noteOf({ ...calculator, weighsOnPeople: false }, outcome, other, titles, between),
     ...(stamp === '' ? {} : { stamp: nameOf(stamp) }),
     shown: other ? [...figures(outcome, titles[0]), ...figures(other, titles[1])] : figures(outcome, ''),
     cautions: cautionsOf(outcome, other, titles),
