@@ -64,7 +64,7 @@ const sulfateWords: Readonly<Record<Drinkers, Readonly<Record<'poison' | 'grown'
   },
   horses: {
     poison: {
-      lead: 'This much sulfate kills cattle. Bring horses other water, and call your vet.',
+      lead: 'This much sulfate kills cattle. Bring horses other water and call a vet.',
       life: true,
       say: 'Horses, donkeys and mules have no figure in these lists. This much sulfate is acutely toxic to cattle, and it can scour horses badly. Do not water stock with it. Bring other water and call your veterinarian.',
       source: 'harty-sulfate-2012, with common practice',

@@ -17,7 +17,7 @@ export default defineEdges(definition, {
     shows('settles', { on: `${only}&plant=20`, shown: 'bare=10', hidden: 'bare=9' }),
     tells('Class for storm runoff:', { on: `${only}&plant=20`, told: 'bare=10', untold: 'bare=9' }),
     // With about half left good is out of reach, and 75 percent may be passed.
-    tells('fair at best', { on: 'bare=24', told: 'grazing=moderate', untold: 'grazing=light' }),
+    tells('fair at best', { on: `${only}&plant=75&bare=24`, told: 'grazing=moderate', untold: 'grazing=light' }),
     turns('enough', { 'too-few': 'bare=9', yes: 'bare=10' }, { on: `${only}&plant=20` }),
     // Table 2-2c: poor under 50 percent, good over 75; table 2-2d for dry range: 30 and 70.
     turns('condition', { fair: 'bare=50', poor: 'bare=51' }, { on: `${only}&plant=50` }),

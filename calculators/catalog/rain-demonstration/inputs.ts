@@ -64,7 +64,7 @@ export const inputs = {
   jars: choice('Have you poured?', 'read', {
     options: { 'not-yet': { label: 'Not yet, I am setting up', short: 'not poured yet' }, read: { label: 'Yes, I read the jars', short: 'poured' } },
     belongsTo: 'management',
-    help: 'The readings below are an example until you put in your own. “Not yet” tells what people should see.',
+    help: 'The readings below are an example until you put in your own. Answer “Not yet” to read what people should see.',
   }),
   ran: yesNo('Did any run off the top?', true, { short: ['some ran off', 'none ran off'], belongsTo: 'management', shownWhen: read }),
   firstRunS: number('Seconds from the first drop until it ran', 's_r', 's', [0, 7200], 150, {
