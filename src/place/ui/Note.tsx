@@ -104,6 +104,7 @@ const codeFields = [text('placeCode', 'What the office calls this place', { help
 const baseFields = [
   text('linkBase', 'Address of the copy of these pages that people reach', {
     help: 'It begins with https:// and stands before each link of a note. Without it a note says how to open a calculation by hand.',
+    shape: { is: /^https?:\/\/\S+$/, problem: 'No link can begin with this: it must be whole, such as https://office.example/field.' },
   }),
 ];
 
@@ -184,14 +185,7 @@ export function NotePage(view: PlaceView) {
           {location.protocol !== 'file:' && (
             <p class="none-yet">This copy is at {location.host}, which opens on this device or its own network alone: no link to it would open.</p>
           )}
-          <FieldsView
-            id="note-base"
-            record={place}
-            fields={baseFields}
-            system={system}
-            path={[]}
-            onChange={(changes) => session.change(fittingBase(changes))}
-          />
+          <FieldsView id="note-base" record={place} fields={baseFields} system={system} path={[]} onChange={session.change} />
         </>
       )}
       {audience === 'office' && (
@@ -232,6 +226,3 @@ export function NotePage(view: PlaceView) {
     </div>
   );
 }
-/** An address that is none yet stays as it was typed. */
-const fittingBase = (changes: readonly Change[]): readonly Change[] =>
-  changes.map((each) => (each.path.join() === 'linkBase' && !/^https?:\/\/[^\s]+$/.test(String(each.to ?? '')) ? { ...each, to: undefined } : each));

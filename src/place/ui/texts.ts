@@ -33,9 +33,9 @@ export const monthPart = (text: string): string => text.split('-')[0] ?? text;
 export function readText(cell: PlaceCell, text: string, system: UnitSystem): FieldReading {
   if (cell.kind === 'monthDay') return readMonthDay(cell.label, text);
   if (cell.kind === 'text') {
-    const { most = longestName } = cell;
+    const { most = longestName, shape } = cell;
     if (text.length > most) return { problem: `${cell.label}: at most ${most} letters. These are ${text.length}. What was there stays.` };
-    if (text.trim() !== '') return { value: text };
+    if (text.trim() !== '') return shape === undefined || shape.is.test(text) ? { value: text } : { problem: shape.problem };
     return cell.isNeeded ? { problem: `${cell.label} is missing. It keeps its name until you type another.` } : { value: undefined };
   }
   if (text === '' && cell.kind !== 'yesNo') return { value: undefined };

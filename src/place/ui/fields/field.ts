@@ -11,6 +11,8 @@ export interface TextCell {
   readonly isNeeded: boolean;
   /** Letters; those of a name where nothing is said. */
   readonly most?: number;
+  /** What its words must look like, and what is said of others, which stay as they were typed. */
+  readonly shape?: { readonly is: RegExp; readonly problem: string };
 }
 /** A day of every year. */
 export interface MonthDayCell {
@@ -106,5 +108,5 @@ export const monthDay = (at: string, label: string, more: More = {}): PlaceField
 export const text = (
   at: string,
   label: string,
-  { isNeeded = false, ...more }: { readonly isNeeded?: boolean; readonly help?: string; readonly most?: number } = {},
+  { isNeeded = false, ...more }: { readonly isNeeded?: boolean } & Pick<TextCell, 'help' | 'most' | 'shape'> = {},
 ): PlaceField => fieldOf(at, { kind: 'text', label, isNeeded, ...more }, undefined);
