@@ -185,7 +185,7 @@ export function NotePage(view: PlaceView) {
           {location.protocol !== 'file:' && (
             <p class="none-yet">This copy is at {location.host}, which opens on this device or its own network alone: no link to it would open.</p>
           )}
-          <FieldsView id="note-base" record={place} fields={baseFields} system={system} path={[]} onChange={session.change} />
+          <FieldsView id="note-base" record={place} fields={baseFields} system={system} path={[]} onChange={(changes) => session.change(changes)} />
         </>
       )}
       {audience === 'office' && (
