@@ -21,7 +21,7 @@ test.describe(() => {
   test.use(withWorker);
 
   test('three calculations and one printed note take at most twenty taps on a kept place, with no signal', long, async ({ page, context }) => {
-    const { server, asked } = await withoutSignal(page, context, () => keepPlace(page, twoBench));
+    const { server, asked } = await withoutSignal(page, context, () => keepPlace(page, { ...twoBench, linkBase: 'https://copy.example/' }));
     await page.goto(`${server.origin}/place/`);
     await placed(page);
     taps = 0;
