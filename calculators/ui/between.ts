@@ -66,20 +66,21 @@ export function figureBetween(sides: TwoSides): Figure | undefined {
     if (gap === 0) return { ...same, figure: 'The same day' };
     return { figure: number, unit: unitBehind(number, unit), what: `${gap > 0 ? 'later' : 'earlier'} on that side`, isWords: false };
   }
-  if (!/[1-9]/.test(number)) return same;
+  if (!isTold(between)) return same;
   const [less, more] = lead.gap ?? [`less ${lead.said ?? ''} on that side`, `more ${lead.said ?? ''} on that side`];
   return figureOf(number, unit, gap < 0 ? less : more);
 }
 const same: Figure = { figure: 'The same', unit: '', what: 'for both', isWords: true };
 
-/** How far a gap is to be believed, in words. What can be chance is told so whatever its ends round to. */
-function wordsOf(known: Between, gap: Gap, from: UnitName): string {
+/** How far a gap is to be believed, in words. What can be chance is told so whatever its ends round to; where no gap is told nothing is chance. */
+function wordsOf(known: Between, gap: Gap, from: UnitName): string | undefined {
   if ('instead' in known) return known.because;
   if ('unbounded' in known) return known.unbounded;
   const { low, high, times, hint } = known;
   const isChance = times === undefined ? low <= 0 && high >= 0 : low <= 1 && high >= 1;
   const range = times === undefined ? gapRangeOf([low, high], isChance, gap, from) : `${printTimes(low)} to ${printTimes(high)} times ${times}`;
-  if (isChance) return `it can be chance: ${range}`;
+  if (isChance && isTold(gap)) return `it can be chance: ${range}`;
+  if (isChance) return /[1-9]/.test(range) ? `${range}, 95 times in 100` : undefined;
   return hint === undefined ? `${range}, 95 times in 100` : `a hint, no more: ${range}; ${hint}`;
 }
 /** Two digits count, below 1 too. */
@@ -129,6 +130,8 @@ export const toldBetween = (sides: TwoSides): readonly [figure: Figure | undefin
 ];
 
 type Gap = ReturnType<typeof gapBetween>;
+/** Whether any of a gap is left when it is rounded. */
+const isTold = ({ gap, digits }: Gap): boolean => /[1-9]/.test(printNumber(Math.abs(gap), digits));
 /** Of two results that are numbers or days; nothing of words. */
 function signedGap(calculator: Calculator, sides: readonly [Outcome, Outcome], name: string, system: UnitSystem) {
   const quantity = calculator.quantities[name];

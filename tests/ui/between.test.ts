@@ -61,6 +61,12 @@ describe('a gap between two counts', () => {
       /^it can be chance: \d+ less to \d+ % more$/,
     );
   });
+  it('is no chance where none is told: the same tells how far it can be off', () => {
+    // The same 48 of 80 twice.
+    const pair = between('plant=48&litter=0&rock=0&bare=32&that.plant=48&that.bare=32');
+    expect(pair?.figure).toMatchObject({ figure: 'The same', what: 'for both' });
+    expect(pair?.range).toMatch(/^(\d+) less to \1 % more, 95 times in 100$/);
+  });
   it.each([
     [71, 29, 78, 22],
     [48, 32, 56, 14],
@@ -195,12 +201,13 @@ describe('a gap between two sides', () => {
           // Words, and a ratio, are no range of that gap.
           if (range === undefined || !/^[$\d]|^a hint/.test(range) || range.includes('times as')) return;
           const [gap = 0] = figure?.isWords ? [] : numbersIn(figure?.figure ?? '');
-          const ends = numbersIn(range.split(/;|, 95/)[0] ?? '');
+          // An end that lies on the other side of nothing is told as so much less.
+          const ends = numbersIn(range.split(/;|, 95/)[0] ?? '').map((end, at) => (at === 0 && range.includes(' less to ') ? -end : end));
           const says = `${figure?.figure} ${figure?.unit} ${figure?.what}: ${range}`;
           expect(figure?.isWords === true && !figure.figure.startsWith('The same'), says).toBe(false);
           expect(gap, says).toBeGreaterThanOrEqual(Math.min(...ends));
           expect(gap, says).toBeLessThanOrEqual(Math.max(...ends));
-          expect(Math.max(...ends), says).toBeGreaterThan(0);
+          expect(Math.max(...ends.map(Math.abs)), says).toBeGreaterThan(0);
         }),
         { seed: 7, numRuns: calculator.runs === 'long' ? 20 : 300 },
       );
