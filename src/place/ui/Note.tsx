@@ -104,7 +104,7 @@ const codeFields = [text('placeCode', 'What the office calls this place', { help
 const baseFields = [
   text('linkBase', 'Address of the copy of these pages that people reach', {
     help: 'It begins with https:// and stands before each link of a note. Without it a note says how to open a calculation by hand.',
-    shape: { is: /^https?:\/\/\S+$/, problem: 'No link can begin with this: it must be whole, such as https://office.example/field.' },
+    shape: { is: /^https?:\/\/\S+$/, problem: 'No link can begin with this: it must be a whole address, with https:// before it.' },
   }),
 ];
 
