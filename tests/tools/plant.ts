@@ -150,7 +150,7 @@ const nearOf = (layerOf: Layer, groups: readonly string[]): readonly string[] =>
 /** Further tests that a survivor of the near ones must pass. */
 const far: Readonly<Record<Layer, readonly string[]>> = {
   tables: [],
-  catalog: ['tests/catalog/usual.test.ts', 'tests/content', 'tests/kit/command.test.ts'],
+  catalog: ['tests/catalog/usual.test.ts', 'tests/content', 'tests/kit/command.test.ts', 'tests/kit/commandTable.test.ts'],
   math: ['tests/catalog'],
 };
 
